@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+
+namespace Solidbody.Shop;
+
+/// <summary>Everything the shop file says. Lengths mm, speeds mm/s, accelerations mm/s², turns a second, watts.</summary>
+public sealed record ShopDefinition
+{
+    public required string Name { get; init; }
+    public required Machine Machine { get; init; }
+    /// <summary>The rack, in the file's order; names unique.</summary>
+    public required ImmutableArray<Cutter> Cutters { get; init; }
+    public required ImmutableArray<WoodOnHand> Woods { get; init; }
+    public required HoldDowns HoldDowns { get; init; }
+}
+
+public sealed record Machine
+{
+    /// <summary>Travel of the cutter's tip: X, Y, Z.</summary>
+    public required double TravelX { get; init; }
+    public required double TravelY { get; init; }
+    public required double TravelZ { get; init; }
+    /// <summary>The bed a blank can lie on; at least the travel.</summary>
+    public required double BedX { get; init; }
+    public required double BedY { get; init; }
+    /// <summary>How deep a cutter may go into the spoilboard.</summary>
+    public required double SpoilboardAllowance { get; init; }
+    public required double SpindleSpeedLeast { get; init; }
+    public required double SpindleSpeedMost { get; init; }
+    public required double SpindlePower { get; init; }
+    public required double FeedMostXY { get; init; }
+    public required double FeedMostZ { get; init; }
+    public required double RapidXY { get; init; }
+    public required double RapidZ { get; init; }
+    public required double AccelerationXY { get; init; }
+    public required double AccelerationZ { get; init; }
+    /// <summary>Whether its controller takes G2 and G3.</summary>
+    public required bool Arcs { get; init; }
+    public required bool ToolChanger { get; init; }
+    /// <summary>Decimals of coordinates in millimetres (inch programs get one more).</summary>
+    public required int Decimals { get; init; }
+    /// <summary>Whether programs are written in inches (G20).</summary>
+    public required bool Inches { get; init; }
+    public required bool LineNumbers { get; init; }
+    public required bool Comments { get; init; }
+    /// <summary>Collet nut: for clearance and drawings.</summary>
+    public required double ColletDiameter { get; init; }
+}
+
+/// <summary>A wood the shop has, by its key in the wood table, with the figures the shop works by.</summary>
+/// <param name="Wood">Key.</param>
+/// <param name="ChipLoad">Factor on the usual chip load for a cutter's diameter: 1 is the middle of the usual range.</param>
+public sealed record WoodOnHand(string Wood, double ChipLoad);
+
+/// <param name="ScrewHead">Diameter of a hold-down screw's head or washer; its height above the blank.</param>
+/// <param name="DowelDiameter">Registration dowels.</param>
+/// <param name="DowelDepth">Into the spoilboard.</param>
+public sealed record HoldDowns(double ScrewHead, double ScrewHeadHeight, double ScrewMargin, bool Tape, double DowelDiameter, double DowelDepth);
