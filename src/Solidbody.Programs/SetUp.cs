@@ -55,7 +55,8 @@ public sealed record KeepOut(string Name, Box3 Box);
 /// <param name="Name">Which one.</param>
 /// <param name="Centre">Part frame.</param>
 /// <param name="Diameter">mm.</param>
-public sealed record RegistrationHole(string Name, Point2 Centre, double Diameter);
+/// <param name="Depth">Deepest the tip may go below the spoilboard here, mm ≥ 0: the one place where it may pass the bed allowance.</param>
+public sealed record RegistrationHole(string Name, Point2 Centre, double Diameter, double Depth = 0);
 
 /// <summary>A bridge of wood between the part and its waste, broken by hand at the end.</summary>
 /// <param name="At">On the part's outline, part frame: the tab's middle.</param>

@@ -50,7 +50,8 @@ public sealed record Machine
 /// <summary>A wood the shop has, by its key in the wood table, with the figures the shop works by.</summary>
 /// <param name="Wood">Key.</param>
 /// <param name="ChipLoad">Factor on the usual chip load for a cutter's diameter: 1 is the middle of the usual range.</param>
-public sealed record WoodOnHand(string Wood, double ChipLoad);
+/// <param name="CuttingForce">Specific cutting force, N/mm²; null takes the wood class's default.</param>
+public sealed record WoodOnHand(string Wood, double ChipLoad, double? CuttingForce = null);
 
 /// <param name="ScrewHead">Diameter of a hold-down screw's head or washer; its height above the blank.</param>
 /// <param name="DowelDiameter">Registration dowels.</param>
