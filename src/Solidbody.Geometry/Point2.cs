@@ -23,4 +23,6 @@ public readonly record struct Point2(double X, double Y)
         var (sin, cos) = Math.SinCos(angle);
         return new(cos * X - sin * Y, sin * X + cos * Y);
     }
+    /// <summary>Coordinates only: a record's own text would follow <see cref="Unit"/> and <see cref="Left"/> without end.</summary>
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"({X}, {Y})");
 }

@@ -1,0 +1,141 @@
+using System.Globalization;
+using System.Text;
+
+namespace Solidbody.Programs.Writing;
+
+/// <summary>Writes blocks and remembers what the controller remembers, so that only words that change are written.</summary>
+internal sealed class BlockWriter(ProgramStyle style)
+{
+    /// <summary>Longest line: what small controllers' line buffers hold (common practice, no source).</summary>
+    public const int LineLength = 80;
+    /// <summary>Greatest line number (NISTIR 6556, section 3.3.2, from memory); counting starts again after it.</summary>
+    private const int GreatestLineNumber = 99_999;
+    /// <summary>Decimals of feeds: tenths of a millimetre a minute, hundredths of an inch a minute.</summary>
+    private readonly int _feedDecimals = style.Inches ? 2 : 1;
+    private readonly StringBuilder _text = new();
+    private readonly OutputGrid _grid = new(style);
+    private int _lineNumber;
+    private bool _blockOpen;
+    private int _motionWord = -1;
+    private long _feed = -1;
+    private bool _planKnown, _heightKnown;
+
+    /// <summary>Where the program's own numbers have brought the tip.</summary>
+    public GridPoint At { get; private set; }
+    public override string ToString() => _text.ToString();
+
+    /// <summary>Comment lines, if the controller takes comments.</summary>
+    public void Comment(string text)
+    {
+        if (!style.Comments) return;
+        foreach (var line in CommentText.Lines(text, LineLength - 2)) _text.Append('(').Append(line).Append(")\n");
+    }
+
+    /// <summary>A block whose words are already text.</summary>
+    public void Block(string words)
+    {
+        Word(words);
+        EndBlock();
+    }
+
+    /// <summary>Straight up or down in rapid, written whether or not the height changes: the controller's own position is not known.</summary>
+    public void RiseTo(long height)
+    {
+        _heightKnown = false;
+        MoveTo(0, At with { Z = height }, 0);
+    }
+
+    /// <summary>The first travel in the plan, both words written.</summary>
+    public void TravelTo(GridPoint to)
+    {
+        At = to;
+        _planKnown = true;
+        MotionWord(0);
+        AxisWord('X', to.X);
+        AxisWord('Y', to.Y);
+        EndBlock();
+    }
+
+    /// <summary>A rapid (0) or a line (1). One that goes nowhere on the grid is left out.</summary>
+    /// <param name="feed">mm/s; not used for rapids.</param>
+    public void MoveTo(int motionWord, GridPoint to, double feed)
+    {
+        if (_heightKnown && to == At) return;
+        MotionWord(motionWord);
+        Axes(to);
+        if (motionWord != 0) Feed(feed);
+        EndBlock();
+    }
+
+    /// <summary>An arc (2 or 3) about a centre given in steps from where the tip is. Its end differs from its start in the plan.</summary>
+    public void ArcTo(int motionWord, GridPoint to, long i, long j, double feed)
+    {
+        MotionWord(motionWord);
+        Axes(to);
+        AxisWord('I', i);
+        AxisWord('J', j);
+        Feed(feed);
+        EndBlock();
+    }
+
+    private void Axes(GridPoint to)
+    {
+        if (_planKnown && to.X != At.X) AxisWord('X', to.X);
+        if (_planKnown && to.Y != At.Y) AxisWord('Y', to.Y);
+        if (!_heightKnown || to.Z != At.Z) AxisWord('Z', to.Z);
+        _heightKnown = true;
+        At = to;
+    }
+
+    private void MotionWord(int word)
+    {
+        if (word == _motionWord) return;
+        _motionWord = word;
+        Word(string.Create(CultureInfo.InvariantCulture, $"G{word}"));
+    }
+
+    private void Feed(double feed)
+    {
+        var perMinute = feed * 60 / (style.Inches ? ArcRule.MillimetresPerInch : 1);
+        var steps = Math.Max(1, (long)Math.Round(perMinute * Math.Pow(10, _feedDecimals)));
+        if (steps == _feed) return;
+        _feed = steps;
+        Letter('F');
+        OutputGrid.Append(_text, steps, _feedDecimals);
+    }
+
+    private void AxisWord(char letter, long steps)
+    {
+        Letter(letter);
+        OutputGrid.Append(_text, steps, _grid.Decimals);
+    }
+
+    private void Word(string word)
+    {
+        OpenOrSpace();
+        _text.Append(word);
+    }
+
+    private void Letter(char letter)
+    {
+        OpenOrSpace();
+        _text.Append(letter);
+    }
+
+    private void OpenOrSpace()
+    {
+        if (_blockOpen) _text.Append(' ');
+        else if (style.LineNumbers)
+        {
+            _lineNumber = _lineNumber == GreatestLineNumber ? 1 : _lineNumber + 1;
+            _text.Append(CultureInfo.InvariantCulture, $"N{_lineNumber} ");
+        }
+        _blockOpen = true;
+    }
+
+    private void EndBlock()
+    {
+        _text.Append('\n');
+        _blockOpen = false;
+    }
+}
