@@ -1,0 +1,71 @@
+using Solidbody.Geometry;
+using Solidbody.Instrument;
+using Solidbody.Programs;
+using Solidbody.Proof.Cutting;
+
+namespace Solidbody.Proof.Comparing;
+
+/// <summary>Takes a part's measures on the cut wood. Points are cut exactly; along a caliper's line one row of fine columns of its own is cut,
+/// so that a measure does not depend on the part's grid.</summary>
+/// <param name="programs">The part's programs, in order.</param>
+/// <param name="blank">Its blank, part frame.</param>
+internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blank)
+{
+    /// <summary>Side of a column on a caliper's line, mm: a wall is found within half of it.</summary>
+    private const double Fine = 0.005;
+
+    /// <summary>The measure as taken; NaN when the caliper finds nothing to close on within its search.</summary>
+    public double Take(Caliper caliper) => caliper switch
+    {
+        Caliper.Thickness c => Height(c.At, Side.Front) + Height(c.At, Side.Back),
+        Caliper.DepthFromTop c => Math.Abs(Height(c.At, Side.Front) - c.Level),
+        Caliper.DepthFromBottom c => Math.Abs(-Height(c.At, Side.Back) - c.Level),
+        Caliper.Outside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: true).Length,
+        Caliper.Inside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: false).Length,
+        Caliper.InsideCentre c => Run(c.Origin, c.Along, c.At, c.Search, c.Z, wood: false).Middle,
+        _ => throw new ArgumentOutOfRangeException(nameof(caliper), caliper, "There is no such caliper."),
+    };
+
+    /// <summary>The measure against what the file says, 0 when the caliper finds nothing to close on.</summary>
+    public (MeasureResult Result, bool Found) Take(Measure measure)
+    {
+        var taken = Take(measure.Caliper);
+        var found = double.IsFinite(taken);
+        return (new(measure.Name, measure.Expected, found ? Math.Round(taken, 4) : 0, measure.Tolerance), found);
+    }
+
+    /// <summary>Height of a face as its own side sees it: z for the front, −z for the back.</summary>
+    private double Height(Point2 p, Side side) => programs.Where(program => program.Up == side)
+        .Aggregate(side == Side.Front ? blank.Z1 : -blank.Z0, (height, program) => Math.Min(height, program.At(p).Height));
+
+    /// <summary>The run of wood, or without wood, round <c>origin + at·along</c>: its length, and its middle's distance from the origin.</summary>
+    private (double Length, double Middle) Run(Point2 origin, Point2 along, double at, double search, double z, bool wood)
+    {
+        var cells = 2 * (int)Math.Ceiling(search / Fine) + 1;
+        var row = new ColumnField(new Grid(at - cells * Fine / 2, -Fine / 2, Fine, cells, 1), blank.Z0, blank.Z1);
+        foreach (var program in programs) Cut(row, program, origin, along.Unit);
+        bool Same(int cell) => (row.Top(cell, 0) > z && row.Bottom(cell, 0) < z) == wood;
+        var middle = cells / 2;
+        if (!Same(middle)) return (double.NaN, double.NaN);
+        var (first, last) = (middle, middle);
+        while (first > 0 && Same(first - 1)) first--;
+        while (last < cells - 1 && Same(last + 1)) last++;
+        if (first == 0 || last == cells - 1) return (double.NaN, double.NaN);
+        return ((last - first + 1) * Fine, at + ((first + last) / 2.0 - middle) * Fine);
+    }
+
+    /// <summary>Cuts a row of columns that runs from the origin along a direction: the path is turned instead of the row.</summary>
+    private static void Cut(ColumnField row, CutProgram program, Point2 origin, Point2 along)
+    {
+        var lowering = new Lowering(row.Surface(program.Up));
+        foreach (ref readonly var m in program.Segments.AsSpan())
+        {
+            var a = new Point2(m.X0, m.Y0) - origin;
+            var b = new Point2(m.X1, m.Y1) - origin;
+            var (across0, across1) = (along.Cross(a), along.Cross(b));
+            if (Math.Min(across0, across1) > program.Profile.Radius || Math.Max(across0, across1) < -program.Profile.Radius) continue;
+            var turned = m with { X0 = along.Dot(a), Y0 = across0, X1 = along.Dot(b), Y1 = across1 };
+            SweepKernel.Sweep(turned, program.Profile, 0, row.Grid, row.Stride, 0, 1, ref lowering);
+        }
+    }
+}

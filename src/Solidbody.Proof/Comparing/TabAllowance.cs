@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Programs;
+
+namespace Solidbody.Proof.Comparing;
+
+/// <summary>Where wood outside the outline is a tab, and meant to stand.</summary>
+internal sealed class TabAllowance
+{
+    /// <summary>How much higher or lower than stated a tab may stand, mm: it is trimmed by hand.</summary>
+    private const double HeightPlay = 0.1;
+
+    private readonly ImmutableArray<(Tab Tab, double Reach)> tabs;
+
+    /// <param name="setUps">The part's set-ups. Beyond a tab's stated length the cutter's round end leaves up to one diameter more a side.</param>
+    public TabAllowance(IEnumerable<SetUp> setUps) =>
+        tabs = [.. setUps.SelectMany(s => s.Tabs.Select(t => (t, t.Length / 2 + s.Programs.Select(p => p.Cutter.Diameter).DefaultIfEmpty(0).Max())))];
+
+    /// <summary>Whether wood from <paramref name="bottom"/> to <paramref name="top"/> over a point within the outline's band is a tab's.</summary>
+    public bool Covers(Point2 p, double bottom, double top)
+    {
+        foreach (var (tab, reach) in tabs)
+            if (p.DistanceTo(tab.At) <= reach + ProofLimits.OutlineBand && bottom >= tab.Z0 - HeightPlay && top <= tab.Z1 + HeightPlay) return true;
+        return false;
+    }
+}

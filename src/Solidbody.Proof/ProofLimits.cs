@@ -1,0 +1,22 @@
+using Solidbody.Geometry;
+
+namespace Solidbody.Proof;
+
+/// <summary>What a proof lets pass, mm, each with its reason.</summary>
+internal static class ProofLimits
+{
+    /// <summary>Deepest cut into the finished part.</summary>
+    public const double Gouge = Tolerances.Gouge;
+    /// <summary>Most wood left on flat floors and upright walls, and on carved faces above their stated ridges: what one pass of sanding takes (common practice, no source).</summary>
+    public const double Leftover = 0.05;
+    /// <summary>Wood a rapid may touch: rounding of the program's text and chords of its arcs, no more.</summary>
+    public const double Rapid = 0.01;
+    /// <summary>Wood a shank, a collet or an edge may touch, for the same reason.</summary>
+    public const double Touch = 0.02;
+    /// <summary>How far outside the outline wood counts as left on the part rather than as waste.</summary>
+    public const double OutlineBand = 1.5;
+    /// <summary>What a coordinate may lie outside the travel by rounding.</summary>
+    public const double Travel = Tolerances.Output;
+    /// <summary>Source named where the limit is the tool's own.</summary>
+    public const string OwnTolerance = "stated tolerance of this tool, docs/checks";
+}
