@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Solidbody.Reading;
+
+namespace Solidbody.Instrument.Files;
+
+/// <summary>The tables below <c>[body]</c>. Defaults are common practice, no source, unless stated.</summary>
+static class BodySection
+{
+    const double GuitarBridgePitch = 10.5, BassBridgePitch = 19;
+
+    /// <summary>Read before the rest: the fretboard's width hangs on it.</summary>
+    public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
+        .Length("string_spread", 30, 140, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
+
+    public static BodyDefinition Read(TableReader body, StringFan strings, double boardEnd, double heelLength)
+    {
+        var basis = strings.Basis;
+        var wood = body.Text("wood", 40, "alder", "wood of the body, by its name in the shop's wood table");
+        var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
+        var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
+        var pocket = ReadPocket(body.Table("pocket"), heelLength);
+        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, boardEnd, pocket.Length);
+        var tail = OutlineSection.TailX(outline, boardEnd, pocket.Length);
+
+        var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, strings, boardEnd), PickupSection.Read);
+        RefuseSameNames(body, pickups);
+        var bridge = BridgeSection.Read(body.Table("bridge"), strings);
+        var controls = ControlsSection.Read(body.Table("controls"), family, tail, pickups.Length);
+        return new BodyDefinition
+        {
+            Wood = wood, Thickness = thickness, Pieces = pieces, Outline = outline, Pocket = pocket, Pickups = pickups, Bridge = bridge, Controls = controls,
+            Jack = ControlsSection.ReadJack(body.Table("jack"), controls, boardEnd),
+            WireWays = WireWaySection.Read(body, pickups, controls is not null),
+            FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
+            BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),
+        };
+    }
+
+    static NeckPocketDefinition ReadPocket(TableReader pocket, double heelLength) => new(
+        pocket.Length("length", 50, 130, heelLength, "from the body's shoulder line to the heel's end: the heel's own length"),
+        pocket.Length("depth", 8, 30, 15.875, "from the body's front: 5/8 in"),
+        pocket.Length("clearance", 0, 0.5, 0.1, "between heel and wall, each side and at the end"),
+        pocket.Length("corner_radius", 3, 20, 6.5, "inside corners: a cutter of 12 mm reaches in"));
+
+    static void RefuseSameNames(TableReader body, ImmutableArray<PickupDefinition> pickups)
+    {
+        if (pickups.GroupBy(p => p.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            body.Refuse("pickups", $"two pickups are called \"{twice.Key}\"", "each name once", "rename one: wire ways go by these names");
+    }
+}

@@ -1,0 +1,59 @@
+using Solidbody.Reading;
+
+namespace Solidbody.Instrument.Files;
+
+/// <summary>The table <c>[headstock]</c>: tuners on one side or both, and the outline around them. The measures are our own headstock family's.</summary>
+static class HeadstockSection
+{
+    /// <summary>What the number of tuners a side and their size decide, mm; splay in degrees.</summary>
+    sealed record Family(double TunerHole, double PostRadius, double FirstPost, double TunerPitch, double Splay, double EdgeDistance, double EdgeLead, double EdgeTrail,
+        double NeckBlend, double Swell, double Dip, double TipLength, double TipLean, double TipRadius, double TipLeg, double OgeePosts, double OgeeOther);
+
+    static readonly Family InLine = new(10, 3, 34, 25, 0, 11, 14, 6, 7, 3, 1.5, 26, 0.12, 8, 7, 2.4, -1);
+    static readonly Family BothSides = new(10, 3, 38, 36, 1.5, 11.5, 15, 8, 8, 0, 0, 21, 0, 6.5, 5.5, 2.6, 2.6);
+    static readonly Family BassBothSides = new(17, 6, 46, 52, 1, 15, 20, 9, 9, 0, 0, 26, 0, 8.5, 7.5, 3, 3);
+    /// <summary>From the rules for other sizes: lead 0.45 pitch, trail 0.55 of the edge distance.</summary>
+    static readonly Family BassInLine = new(17, 6, 46, 40, 0, 15, 18, 8.25, 9, 3, 1.5, 32, 0.12, 9.75, 8.25, 3, -1);
+
+    /// <summary>More tuners a side than this stand closer together, or the head grows long.</summary>
+    const int MostAtFullPitch = 3;
+    const double CrowdedPitch = 30;
+
+    public static HeadstockDefinition Read(TableReader head, InstrumentBasis basis)
+    {
+        var bass = head.Count("tuners_bass", 0, 8, (basis.Strings + 1) / 2, "tuners on the bass side; all strings there is in line");
+        var treble = head.Count("tuners_treble", 0, 8, Math.Max(0, basis.Strings - bass), "tuners on the treble side");
+        if (head.IsSound && bass + treble != basis.Strings)
+            head.Refuse("tuners_bass", $"{bass} and {treble} tuners for {basis.Strings} strings", $"{basis.Strings} together", "give each string one tuner");
+
+        var inLine = bass == 0 || treble == 0;
+        var family = (basis.IsBass, inLine) switch { (false, true) => InLine, (false, false) => BothSides, (true, true) => BassInLine, _ => BassBothSides };
+        var pitch = !basis.IsBass && !inLine && Math.Max(bass, treble) > MostAtFullPitch ? CrowdedPitch : family.TunerPitch;
+        var (ogeeBass, ogeeTreble) = bass > 0 ? (family.OgeePosts, family.OgeeOther) : (family.OgeeOther, family.OgeePosts);
+        return new HeadstockDefinition
+        {
+            TunersBass = bass,
+            TunersTreble = treble,
+            Thickness = head.Length("thickness", 10, 22, 15, "front face to back"),
+            Drop = head.Length("drop", 0, 12, 4, "front face below the board's glue plane"),
+            TunerHole = head.Length("tuner_hole", 5, 22, family.TunerHole, "bore for a tuner's bush"),
+            PostRadius = head.Length("post_radius", 2, 10, family.PostRadius, "string post: the string touches its inner side"),
+            FirstPost = head.Length("first_post", 20, 90, family.FirstPost, "from the nut to the first post on each side"),
+            TunerPitch = head.Length("tuner_pitch", 18, 80, pitch, "post to post on a side"),
+            Splay = head.Angle("splay", 0, 6, family.Splay, "how far the strings turn outward at the nut"),
+            EdgeDistance = head.Length("edge_distance", 8, 25, family.EdgeDistance, "posts to the edge beside them"),
+            EdgeLead = head.Length("edge_lead", 5, 40, family.EdgeLead, "straight edge before the first post"),
+            EdgeTrail = head.Length("edge_trail", 2, 25, family.EdgeTrail, "straight edge beyond the last post"),
+            NeckBlend = head.Length("neck_blend", 4, 20, family.NeckBlend, "how far the neck's own edge runs on past the nut"),
+            Guard = head.Length("guard", 4, 20, 8, "on a side without tuners: edge outside the outer string"),
+            Swell = head.Length("swell", 0, 10, family.Swell, "on a side without tuners: fullness toward the tip"),
+            Dip = head.Length("dip", 0, 6, family.Dip, "on a side without tuners: hollow behind the nut"),
+            TipLength = head.Length("tip_length", 10, 60, family.TipLength, "tip beyond the last post's edge"),
+            TipLean = head.Number("tip_lean", -1, 1, family.TipLean, "tip toward the treble side, as a part of the head's width"),
+            TipRadius = head.Length("tip_radius", 5, 25, family.TipRadius, "at the tip's end"),
+            TipLeg = head.Length("tip_leg", 4, 20, family.TipLeg, "half width of the tip"),
+            OgeeBass = head.Length("ogee_bass", -5, 6, ogeeBass, "hollow (negative: swelling) between bass edge and tip"),
+            OgeeTreble = head.Length("ogee_treble", -5, 6, ogeeTreble, "hollow (negative: swelling) between treble edge and tip"),
+        };
+    }
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Solidbody.Reading;
+
+namespace Solidbody.Instrument.Files;
+
+/// <summary>The tables <c>[nut]</c> and <c>[neck]</c>. Defaults are common practice, no source, unless stated.</summary>
+static class NeckSection
+{
+    /// <summary>String pitch at the nut by number of strings, from four: a bass has room to spare, many strings crowd.</summary>
+    static readonly ImmutableArray<double> BassNutPitch = [10.5, 9.5, 9.0, 8.5, 8.0];
+    const double GuitarNutPitch = 7.1;
+    const double GuitarNutEdges = 7.5, BassNutEdges = 10.5;
+
+    static readonly ImmutableArray<string> Profiles = ["C", "D", "U", "V", "asymmetric"];
+
+    public static NutDefinition ReadNut(TableReader nut, InstrumentBasis basis)
+    {
+        var pitch = basis.IsBass ? BassNutPitch[Math.Clamp(basis.Strings - 4, 0, 4)] : GuitarNutPitch;
+        var spread = nut.Length("string_spread", 15, 85, Math.Round(pitch * (basis.Strings - 1), 3), "first to last string, centre to centre");
+        var width = nut.Length("width", 25, 100, spread + (basis.IsBass ? BassNutEdges : GuitarNutEdges), "width of the board at the nut");
+        var thickness = nut.Length("thickness", 3, 10, basis.IsBass ? 5 : 4.5, "along the neck; the nut stands against the board's end");
+        if (nut.IsSound && width < spread + 4)
+            nut.Refuse("width", $"the nut is {nut.Show(width)} wide, its strings spread over {nut.Show(spread)}", $"at least {nut.Show(spread + 4)}", "widen the nut or bring the strings together: 2 mm must stay outside each outer string");
+        return new NutDefinition(width, thickness, spread);
+    }
+
+    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double boardEnd)
+    {
+        var thickness = basis.IsBass ? (Fret1: 21.5, Fret12: 23.5) : (Fret1: 20.5, Fret12: 22.5);
+        var (wood, fret1, fret12) = (
+            neck.Text("wood", 40, "maple", "wood of the neck, by its name in the shop's wood table"),
+            neck.Length("thickness_at_fret_1", 16, 30, thickness.Fret1, "with the fretboard, on the centre line"),
+            neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
+        return new NeckDefinition
+        {
+            Wood = wood, ThicknessAtFret1 = fret1, ThicknessAtFret12 = fret12,
+            Bow = neck.Length("bow", 0, 2, 0, "fuller half way between frets 1 and 12 by this much; 0 is a straight taper"),
+            Profile = neck.Word("profile", Profiles, "C", "family of the section of the neck's back"),
+            Lip = neck.Length("lip", 1, 5, 2.5, "upright neck wood at the board's edge"),
+            VoluteHeight = neck.Length("volute_height", 0, 6, 0, "thickening behind the nut; 0 is none"),
+            Heel = ReadHeel(neck.Table("heel"), basis),
+            Rod = ReadRod(neck.Table("rod"), boardEnd),
+        };
+    }
+
+    static HeelDefinition ReadHeel(TableReader heel, InstrumentBasis basis)
+    {
+        var length = heel.Length("length", 50, 130, basis.IsBass ? 92 : 75, "straight heel that lies in the body's pocket");
+        return new HeelDefinition(
+            heel.Length("thickness", 14, 30, 19.05, "neck wood without the board: 25.4 mm with a board of 6.35 mm"),
+            heel.Length("blend", 20, 100, 36, "length of the blend into the shaft, on the centre line"),
+            heel.Length("blend_extra_at_edge", 0, 60, 24, "how much longer the blend is at the edges"),
+            heel.Length("corner_radius", 3, 20, 7, "plan radius of the heel's two end corners; not less than the pocket's"),
+            length,
+            ReadScrews(heel.Table("screws")));
+    }
+
+    static ScrewPattern ReadScrews(TableReader screws) => new(
+        screws.Length("along", 25, 80, 51, "between the two rows, along the neck"),
+        screws.Length("across", 20, 60, 38, "between the two screws of a row"),
+        screws.Length("from_end", 6, 40, 12, "rear row to the heel's end"),
+        screws.Length("pilot", 2, 5, 3.2, "hole in the neck"),
+        screws.Length("pilot_depth", 8, 25, 15, "from the heel's back face"),
+        screws.Length("clearance", 3, 7, 5, "hole through the body: the screw passes freely"),
+        screws.Length("recess", 0, 25, 0, "ferrule recess in the body's back, diameter; 0 is none: a plate lies on the back"),
+        screws.Length("recess_depth", 0, 10, 0, "depth of that recess"));
+
+    /// <summary>Neck left behind the rod's end, to the heel's end.</summary>
+    const double HeelBehindRod = 35;
+
+    static RodDefinition ReadRod(TableReader rod, double boardEnd) => new(
+        rod.Length("width", 4, 10, 6, "channel for the truss rod"),
+        rod.Length("depth", 6, 14, 10, "of the channel, from the glue plane"),
+        rod.Length("start", -40, 30, -20, "end toward the head, from the nut; negative lies beyond the nut"),
+        rod.Length("end", 200, 900, Math.Round(boardEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the board's end"),
+        rod.Length("access_length", 0, 40, 16, "wider room for the adjuster behind the nut, along the neck; 0 is none"),
+        rod.Length("access_width", 6, 20, 12, "width of that room"),
+        rod.Length("least_cover", 2, 8, 3, "least wood allowed under the channel"));
+}

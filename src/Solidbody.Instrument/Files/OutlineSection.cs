@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Solidbody.Reading;
+
+namespace Solidbody.Instrument.Files;
+
+/// <summary>The table <c>[body.outline]</c> with its two shoulders: a family, and any of its measures changed.</summary>
+static class OutlineSection
+{
+    enum ShoulderKind { Horned, Rounded }
+
+    static readonly ImmutableArray<(string, ShoulderKind)> Kinds = [("horned", ShoulderKind.Horned), ("rounded", ShoulderKind.Rounded)];
+
+    /// <summary>Longest body the families are tested for, mm.</summary>
+    const double LongestBody = 540;
+
+    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double boardEnd, double pocketLength)
+    {
+        var word = outline.Word("family", OutlineFamily.All.Select(f => f.Word), basis.IsBass ? "bass" : "offset", "our own outlines; every measure below can be changed");
+        var family = OutlineFamily.Of(word);
+        var drawn = family.Outline;
+        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, boardEnd);
+        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, boardEnd);
+        var reached = basis.Scale + family.BehindScale - Foremost(treble, bass, boardEnd - pocketLength);
+        var length = Math.Clamp(Math.Ceiling(reached), drawn.BodyLength, LongestBody);
+        return (family, new OutlineDefinition
+        {
+            BodyLength = outline.Length("length", 300, LongestBody, length, "foremost point to tail; long enough to carry the bridge"),
+            TailOffset = outline.Length("tail_offset", -45, 45, drawn.TailOffset, "rearmost point toward the treble side"),
+            TailSquareness = outline.Number("tail_squareness", 0, 0.6, drawn.TailSquareness, "0 is oval, 0.6 squarer"),
+            LowerBoutWidth = outline.Length("lower_bout_width", 200, 420, drawn.LowerBoutWidth, "bass and treble together"),
+            LowerBoutAt = outline.Number("lower_bout_at", 0.24, 0.33, drawn.LowerBoutAt, "from the tail, part of the length"),
+            LowerBoutSkew = outline.Length("lower_bout_skew", -10, 45, drawn.LowerBoutSkew, "bass bout nearer the nut than the treble one"),
+            LowerBoutOffset = outline.Length("lower_bout_offset", -6, 6, drawn.LowerBoutOffset, "both bouts toward the treble side"),
+            WaistWidth = outline.Length("waist_width", 150, 320, drawn.WaistWidth, "bass and treble together"),
+            WaistAt = outline.Number("waist_at", 0.46, 0.63, drawn.WaistAt, "from the tail, part of the length"),
+            WaistSkew = outline.Length("waist_skew", -50, 75, drawn.WaistSkew, "bass waist nearer the nut than the treble one"),
+            WaistOffset = outline.Length("waist_offset", -6, 6, drawn.WaistOffset, "both toward the treble side"),
+            UpperBoutWidth = outline.Length("upper_bout_width", 180, 400, drawn.UpperBoutWidth, "bass and treble together"),
+            UpperBoutAt = outline.Number("upper_bout_at", 0.68, 0.90, drawn.UpperBoutAt, "from the tail, part of the length"),
+            UpperBoutSkew = outline.Length("upper_bout_skew", -90, 120, drawn.UpperBoutSkew, "bass bout nearer the nut than the treble one"),
+            UpperBoutOffset = outline.Length("upper_bout_offset", -6, 6, drawn.UpperBoutOffset, "both bouts toward the treble side"),
+            Treble = treble,
+            Bass = bass,
+        });
+    }
+
+    /// <summary>Rearmost point of the body, from the nut.</summary>
+    public static double TailX(OutlineDefinition outline, double boardEnd, double pocketLength) =>
+        Foremost(outline.Treble, outline.Bass, boardEnd - pocketLength) + outline.BodyLength;
+
+    static double Foremost(ShoulderDefinition treble, ShoulderDefinition bass, double shoulderX) => shoulderX - Math.Max(Reach(treble), Reach(bass));
+
+    static double Reach(ShoulderDefinition shoulder) => shoulder is ShoulderDefinition.Horned horned ? horned.HornReach : 0;
+
+    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double boardEnd)
+    {
+        var kind = shoulder.Choice("kind", Kinds, drawn is ShoulderDefinition.Horned ? "horned" : "rounded", "with a horn and a cutaway, or rounded into the neck");
+        if (kind == ShoulderKind.Rounded)
+        {
+            var rounded = drawn as ShoulderDefinition.Rounded ?? Rounded;
+            return new ShoulderDefinition.Rounded(
+                shoulder.Length("meet", 10, 40, rounded.ShoulderMeet, "half width of the straight shoulder at the neck"),
+                shoulder.Number("slope", 0.05, 0.20, rounded.ShoulderSlope, "how far it falls back, part of the bout's distance"));
+        }
+        var horn = drawn as ShoulderDefinition.Horned ?? (ShoulderDefinition.Horned)family.Outline.Treble;
+        return new ShoulderDefinition.Horned(
+            shoulder.Length("horn_reach", 12, 115, horn.HornReach, "horn's tip in front of the shoulder line"),
+            shoulder.Length("horn_tip_radius", 7, 18, horn.HornTipRadius, "at the tip"),
+            shoulder.Length("cutaway_width", 17, 105, horn.CutawayWidth, "mouth of the cutaway"),
+            shoulder.Length("cutaway_radius", 8, 20, horn.CutawayRadius, "inside, at the cutaway's bottom"),
+            shoulder.Number("cutaway_fret", 8, 26.5, CutawayFret(horn, family, basis, boardEnd), "fret level with the cutaway's bottom; parts of a fret count"),
+            shoulder.Length("shoulder_corner_radius", 4, 14, horn.ShoulderCornerRadius, "wanted; smaller when the cutaway is shallow"),
+            shoulder.Length("shoulder_margin", 8, 16, horn.ShoulderMargin, "wood beside the neck pocket"));
+    }
+
+    /// <summary>For a side the family draws with a horn and the person wants rounded; the middle of the tested range.</summary>
+    static readonly ShoulderDefinition.Rounded Rounded = new(22, 0.19);
+
+    /// <summary>The cutaway lies as far in front of the heel's end as in the family's drawing, to a tenth of a fret.</summary>
+    static double CutawayFret(ShoulderDefinition.Horned horn, OutlineFamily family, InstrumentBasis basis, double boardEnd)
+    {
+        var fret = basis.FretAt(boardEnd - family.CutawayBeforeHeel(horn.CutawayFret));
+        return Math.Clamp(Math.Round(fret, 1), 8, basis.Frets - 0.5);
+    }
+}

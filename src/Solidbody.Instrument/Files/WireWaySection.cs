@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Solidbody.Reading;
+
+namespace Solidbody.Instrument.Files;
+
+/// <summary>The list <c>[[body.wire_ways]]</c>: from pickup to pickup, on to the controls, and a ground to the bridge.</summary>
+static class WireWaySection
+{
+    const string Controls = "controls", Bridge = "bridge", Pocket = "neck pocket";
+
+    /// <summary>Long drills on hand in most shops; common practice, no source.</summary>
+    const double Signal = 6, Ground = 3;
+
+    public static ImmutableArray<WireWayDefinition> Read(TableReader body, ImmutableArray<PickupDefinition> pickups, bool hasControls)
+    {
+        ImmutableArray<string> rooms = [.. pickups.Select(p => p.Name).Distinct(), Pocket, .. hasControls ? [Controls] : ImmutableArray<string>.Empty, Bridge];
+        return body.Tables("wire_ways", 0, 12, Defaults(pickups, hasControls), (way, or) =>
+        {
+            var from = way.Word("from", rooms, or?.From, "the room it starts from");
+            var to = way.Word("to", rooms, or?.To, "the room it ends in");
+            if (way.IsSound && from == to) way.Refuse("to", $"the wire way goes from \"{from}\" to itself", "two different rooms", "name the other room");
+            return new WireWayDefinition(from, to, way.Length("diameter", 2, 15, or?.Diameter ?? Signal, "of the bore, made by hand"));
+        });
+    }
+
+    static ImmutableArray<WireWayDefinition> Defaults(ImmutableArray<PickupDefinition> pickups, bool hasControls)
+    {
+        if (!hasControls) return [];
+        var ways = pickups.Zip(pickups.Skip(1), (a, b) => new WireWayDefinition(a.Name, b.Name, Signal)).ToList();
+        if (!pickups.IsEmpty) ways.Add(new(pickups[^1].Name, Controls, Signal));
+        ways.Add(new(Controls, Bridge, Ground));
+        return [.. ways];
+    }
+}

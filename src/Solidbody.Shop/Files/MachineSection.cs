@@ -1,0 +1,53 @@
+using Solidbody.Reading;
+
+namespace Solidbody.Shop.Files;
+
+/// <summary>The table <c>[machine]</c>. What the machine is must be given; how programs are written has defaults.</summary>
+static class MachineSection
+{
+    public static Machine Read(TableReader machine)
+    {
+        var (travel, bed) = (machine.Table("travel"), machine.Table("bed"));
+        var (travelX, travelY, travelZ) = (
+            travel.Length("x", 100, 5000, null, "of the cutter's tip"),
+            travel.Length("y", 100, 5000, null, "of the cutter's tip"),
+            travel.Length("z", 30, 1000, null, "of the cutter's tip"));
+        var (bedX, bedY) = (
+            bed.Length("x", 100, 6000, travelX, "a blank can lie on it; at least the travel"),
+            bed.Length("y", 100, 6000, travelY, "a blank can lie on it; at least the travel"));
+        if (travel.IsSound && bed.IsSound && bedX < travelX) RefuseBed(bed, "x", bedX, travelX);
+        if (travel.IsSound && bed.IsSound && bedY < travelY) RefuseBed(bed, "y", bedY, travelY);
+
+        var spindle = machine.Table("spindle");
+        var (least, most) = (
+            spindle.Turning("slowest", 100, 60000, null, "least turns a minute under load"),
+            spindle.Turning("fastest", 100, 60000, null, "most turns a minute"));
+        if (spindle.IsSound && least > most)
+            spindle.Refuse("slowest", "the slowest spindle speed is above the fastest", "slowest ≤ fastest", "swap the two, or mend one");
+
+        return new Machine
+        {
+            TravelX = travelX, TravelY = travelY, TravelZ = travelZ, BedX = bedX, BedY = bedY,
+            SpoilboardAllowance = machine.Length("spoilboard_allowance", 0, 5, 0.3, "how deep a cutter may go into the spoilboard"),
+            SpindleSpeedLeast = least,
+            SpindleSpeedMost = most,
+            SpindlePower = spindle.Power("power", 50, 15000, null, "at the cutter"),
+            FeedMostXY = machine.Speed("feed_xy", 100, 30000, null, "fastest cutting feed along X and Y"),
+            FeedMostZ = machine.Speed("feed_z", 50, 15000, null, "fastest cutting feed along Z"),
+            RapidXY = machine.Speed("rapid_xy", 100, 60000, null, "rapid along X and Y"),
+            RapidZ = machine.Speed("rapid_z", 50, 30000, null, "rapid along Z"),
+            AccelerationXY = machine.Acceleration("acceleration_xy", 10, 20000, null, "along X and Y"),
+            AccelerationZ = machine.Acceleration("acceleration_z", 10, 20000, null, "along Z"),
+            Arcs = machine.Flag("arcs", true, "whether its controller takes arcs (G2, G3)"),
+            ToolChanger = machine.Flag("tool_changer", false, "whether it changes cutters by itself; without, one program per cutter"),
+            Decimals = machine.Count("decimals", 2, 5, 3, "of coordinates in millimetres; inch programs get one more"),
+            Inches = machine.Choice("program_units", [("mm", false), ("in", true)], "mm", "unit of the programs"),
+            LineNumbers = machine.Flag("line_numbers", false, "whether program lines are numbered (N words)"),
+            Comments = machine.Flag("comments", true, "whether its controller takes comments in parentheses"),
+            ColletDiameter = machine.Length("collet_nut", 8, 80, 26, "diameter of the collet nut, for clearance"),
+        };
+    }
+
+    static void RefuseBed(TableReader bed, string axis, double have, double travel) =>
+        bed.Refuse(axis, $"the bed is {bed.Show(have)} along {axis.ToUpperInvariant()}, the travel {bed.Show(travel)}", $"at least {bed.Show(travel)}", "give the bed the cutter can reach over, or less travel");
+}
