@@ -39,6 +39,7 @@ public sealed partial class Quantity
     /// <summary>A bare number is turns a minute: spindles are marked in nothing else.</summary>
     public static Quantity Turning { get; } = new("spindle speed", "`18000 rpm` or `18000`", (1, 60), 1, default, ("rpm", 1));
     public static Quantity Power { get; } = new("power", "`800 W`, `1.5 kW`", (1, 1), null, default, ("W", 1), ("kW", 1000));
+    public static Quantity CuttingForce { get; } = new("cutting force", "`30 N/mm2`", (1, 1), null, default, ("N/mm2", 1));
     /// <summary>A number without a unit, such as a ratio.</summary>
     public static Quantity Number { get; } = new("number", "`0.285`", (1, 1), 1, default, ("", 1));
 

@@ -39,6 +39,9 @@ public sealed partial class TableReader
     /// <returns>Watts.</returns>
     public double Power(string key, double least, double most, double? or, string what) => Measured(Quantity.Power, key, least, most, or, what);
 
+    /// <returns>Specific cutting force, N/mm².</returns>
+    public double CuttingForce(string key, double least, double most, double? or, string what) => Measured(Quantity.CuttingForce, key, least, most, or, what);
+
     /// <summary>A number without a unit.</summary>
     public double Number(string key, double least, double most, double? or, string what) => Measured(Quantity.Number, key, least, most, or, what);
 

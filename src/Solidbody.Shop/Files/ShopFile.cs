@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Shop.Files;
@@ -22,11 +23,17 @@ public static class ShopFile
             Name = file.Text("name", 60, "workshop", "what the shop is called on sheets"),
             Machine = MachineSection.Read(file.Table("machine")),
             Cutters = file.Tables<Geometry.Cutter>("cutters", 1, 100, [], (cutter, _) => CutterSection.Read(cutter, names)),
-            Woods = file.Tables("woods", 0, 100, [], (TableReader wood, WoodOnHand? _) => new WoodOnHand(
-                wood.Text("wood", 40, null, "its name in the wood table"),
-                wood.Number("chip_load", 0.3, 2, 1, "factor on the usual chip load: 1 is the middle of the usual range"))),
+            Woods = file.Tables("woods", 0, 100, [], (TableReader wood, WoodOnHand? _) => ReadWood(wood)),
             HoldDowns = ReadHoldDowns(file.Table("hold_downs")),
         };
+    }
+
+    static WoodOnHand ReadWood(TableReader wood)
+    {
+        var key = wood.Word("wood", Woods.All.Select(w => w.Key), null, "its name in the wood table");
+        return new WoodOnHand(key,
+            wood.Number("chip_load", 0.3, 2, 1, "factor on the usual chip load: 1 is the middle of the usual range"),
+            wood.CuttingForce("cutting_force", 5, 200, CuttingForces.Default(Woods.Find(key)!.Hardness), "specific cutting force, as the shop knows it"));
     }
 
     /// <summary>Defaults: common practice, no source.</summary>
