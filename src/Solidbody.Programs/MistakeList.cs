@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
 
-namespace Solidbody.Programs.Reading;
+namespace Solidbody.Programs;
 
 /// <summary>Gathers the mistakes of one file, up to a number a person can read.</summary>
 internal sealed class MistakeList(string file)
