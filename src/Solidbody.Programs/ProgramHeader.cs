@@ -30,7 +30,7 @@ public sealed record ProgramHeader(string Part, string SetUp, string Cutter, str
     private static string Measures(Cutter c)
     {
         var text = string.Create(CultureInfo.InvariantCulture,
-            $"{c.Name}, {Word(c.Kind)}, diameter {c.Diameter:0.###} mm, {c.Flutes} flutes {c.FluteLength:0.##} mm long, stick-out {c.StickOut:0.##} mm");
+            $"{c.Name}, {Word(c.Kind)}, diameter {c.Diameter:0.###} mm, {c.Flutes} {(c.Flutes == 1 ? "flute" : "flutes")} {c.FluteLength:0.##} mm long, stick-out {c.StickOut:0.##} mm");
         if (c.TipRadius > 0) text += string.Create(CultureInfo.InvariantCulture, $", tip radius {c.TipRadius:0.###} mm");
         if (c.EdgeRadius > 0) text += string.Create(CultureInfo.InvariantCulture, $", edge radius {c.EdgeRadius:0.###} mm");
         if (c.Angle > 0) text += string.Create(CultureInfo.InvariantCulture, $", {(c.Kind == CutterKind.Drill ? "point" : "half")} angle {c.Angle * 180 / Math.PI:0.##} degrees");

@@ -56,7 +56,7 @@ public static class ProgramReader
         return new(new ReadProgram
         {
             FileName = fileName, Start = interpreter.Start, Motions = interpreter.TakeMotions(), Tool = interpreter.Tool,
-            Comments = comments.DrainToImmutable(), Lines = line,
+            Comments = comments.DrainToImmutable(), Lines = text.EndsWith('\n') ? line - 1 : line,
         }, []);
     }
 }

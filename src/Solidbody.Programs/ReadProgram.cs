@@ -14,6 +14,8 @@ public sealed record ReadProgram
     /// before it. With line numbers, feeds in mm/s and the spindle's turns a second. Moves that go nowhere are left out.
     /// </summary>
     public required ImmutableArray<Motion> Motions { get; init; }
+    /// <summary>The room the tip moves in from <see cref="Start"/> on, work frame, mm; null when nothing moves.</summary>
+    public Box3? Bounds => Motions.IsEmpty ? null : MotionBounds.Of(Motions);
     /// <summary>The tool the changer was told to fetch; null without a changer.</summary>
     public required int? Tool { get; init; }
     /// <summary>Comments in order, without their brackets.</summary>

@@ -103,7 +103,7 @@ public class ProgramReaderTests
     [Fact]
     public void The_start_tells_the_lowest_rise_and_the_first_known_place()
     {
-        var program = ProgramReader.Read("(one)\nG21 G90\nG0 Z-3\nZ30 ; two\nX4 Y5\nZ2\nM30", "t.nc").Good;
+        var program = ProgramReader.Read("(one)\nG21 G90\nG0 Z-3\nZ30 ; two\nX4 Y5\nZ2\nM30\n", "t.nc").Good;
         Assert.Equal(new ProgramStart(-3, 3, new(4, 5, 30), 5), program.Start);
         var drop = Assert.Single(program.Motions);
         Assert.Equal(new WorkPoint(4, 5, 30), drop.From);

@@ -158,6 +158,16 @@ public class ProgramWriterTests
     }
 
     [Fact]
+    public void The_header_says_the_cutter_with_all_its_measures()
+    {
+        var setUp = Packets.Example.SetUps[0];
+        Assert.Equal(new ProgramHeader("body", "1, body-front: holes", "drill 6, drill, diameter 6 mm, 2 flutes 50 mm long, stick-out 60 mm, point angle 118 degrees", setUp.Zero, ProgramHeader.UsualCaution),
+            ProgramHeader.Of(setUp, setUp.Programs[0].Cutter, "holes"));
+        var tapered = new Cutter { Name = "fine", Kind = CutterKind.TaperedBallEnd, Diameter = 6, FluteLength = 20, OverallLength = 60, ShankDiameter = 6, Flutes = 1, StickOut = 40, Angle = 5.5 * Math.PI / 180, TipRadius = 0.5 };
+        Assert.Equal("fine, tapered ball-end, diameter 6 mm, 1 flute 20 mm long, stick-out 40 mm, tip radius 0.5 mm, half angle 5.5 degrees", ProgramHeader.Of(setUp, tapered, "x").Cutter);
+    }
+
+    [Fact]
     public void Writing_does_not_depend_on_the_culture()
     {
         var before = CultureInfo.CurrentCulture;

@@ -90,7 +90,7 @@ public class RoundTripTests
                     at = read.Motions[next++].To;
                 }
             }
-        }, iter: 1500);
+        }, iter: 1000);
 
     private static bool Near(WorkPoint a, WorkPoint b, double allowed) =>
         Math.Abs(a.X - b.X) <= allowed && Math.Abs(a.Y - b.Y) <= allowed && Math.Abs(a.Z - b.Z) <= allowed;
@@ -111,7 +111,7 @@ public class RoundTripTests
                 }
             var turned = read.Motions.Where(m => m.IsArc).Sum(m => m.Sweep);
             if (turned != 0 && read.Motions.All(m => m.IsArc)) Assert.Equal(arc.Sweep, turned, Math.Max(1e-6, 12 * StepOf(style) / (arc.From.Plan - arc.Centre).Length));
-        }, iter: 2500);
+        }, iter: 1500);
 
     private static Point2 PlanAt(Motion m, double t) => m.IsArc
         ? m.Centre + (m.From.Plan - m.Centre).Turned(m.Sweep * t)
