@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Instrument.Fretboards;
+using Solidbody.Instrument.Outlines;
+
+namespace Solidbody.Instrument.Bodies;
+
+/// <summary>The body as a part: outline, rooms, holes and rounded edges. Datum: its front, z = 0; wood down to −thickness.</summary>
+internal static class BodyMaker
+{
+    /// <summary>The pocket's mouth reaches this far beyond the shoulder line, mm: room for a cutter to run out.</summary>
+    private const double RunOut = 15;
+
+    public static Part Make(InstrumentDefinition d, BodyOutline outline)
+    {
+        var (body, joint) = (d.Body, NeckJoint.Of(d));
+        var plan = new Region(Loop.Of(outline.Curve.Flatten()));
+        var box = plan.Bounds;
+        ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.Select(Pickup), .. Controls(body)];
+        ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. Shafts(body)];
+        return new()
+        {
+            Name = "body",
+            Wood = body.Wood,
+            Outline = plan,
+            Front = new LevelHeight(0),
+            Back = new LevelHeight(-body.Thickness),
+            FrontFinish = FaceFinish.AsPlaned,
+            BackFinish = FaceFinish.AsPlaned,
+            Bounds = new(box.X0, box.Y0, -body.Thickness, box.X1, box.Y1, 0),
+            Pockets = rooms,
+            Holes = holes,
+            EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
+            HandBores = [.. WireWays.Of(d, plan, rooms).Bores],
+            Measures = BodyMeasures.Of(d, plan, rooms, holes),
+            TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
+        };
+    }
+
+    /// <summary>Long grain, easily trimmed: waist and lower bout.</summary>
+    private static IEnumerable<Point2> TabPlaces(OutlineSide side, int sign) => [new(side.Waist.X, sign * side.Waist.Y), new(side.LowerBout.X, sign * side.LowerBout.Y)];
+
+    /// <summary>Half width of the pocket at x: the heel's, moved out square to its tapered edge by the clearance.</summary>
+    public static double PocketHalfWidth(InstrumentDefinition d, double x)
+    {
+        var gain = FretboardMaker.HalfWidthGain(d);
+        return FretboardMaker.HalfWidth(d, x) + d.Body.Pocket.Clearance * Math.Sqrt(1 + gain * gain);
+    }
+
+    private static Pocket NeckPocket(InstrumentDefinition d, NeckJoint joint)
+    {
+        var (mouth, end) = (joint.ShoulderX - RunOut, joint.HeelEnd + joint.Clearance);
+        var (atMouth, atEnd) = (PocketHalfWidth(d, mouth), PocketHalfWidth(d, end));
+        var region = new Region(RoundedPolygon.Of((new(mouth, -atMouth), 0), (new(end, -atEnd), joint.PocketCorner), (new(end, atEnd), joint.PocketCorner), (new(mouth, atMouth), 0)));
+        return new(RoomNames.NeckPocket, Side.Front, region, new LevelHeight(-d.Body.Pocket.Depth), Fit: true);
+    }
+
+    private static Pocket Pickup(PickupDefinition p) =>
+        new(p.Name, Side.Front, new(Shapes.Rectangle(new(p.CentreX, 0), p.AlongX, p.AlongY, p.CornerRadius, p.Turn)), new LevelHeight(-p.Depth));
+
+    private static IEnumerable<Pocket> Controls(BodyDefinition body)
+    {
+        if (body.Controls is not { } c) yield break;
+        var centre = new Point2(c.CentreX, c.CentreY);
+        if (c.LedgeWidth > 0 && c.LedgeDepth > 0)
+            yield return new(RoomNames.CoverLedge, Side.Back,
+                new(Shapes.Rectangle(centre, c.Length + 2 * c.LedgeWidth, c.Width + 2 * c.LedgeWidth, c.CornerRadius + c.LedgeWidth, c.Angle)), new LevelHeight(-body.Thickness + c.LedgeDepth));
+        yield return new(RoomNames.Controls, Side.Back, new(Shapes.Rectangle(centre, c.Length, c.Width, c.CornerRadius, c.Angle)), new LevelHeight(-c.Floor));
+    }
+
+    /// <summary>Control shafts and switch: from the front down into the cavity.</summary>
+    private static IEnumerable<Hole> Shafts(BodyDefinition body)
+    {
+        if (body.Controls is not { } c) yield break;
+        var reach = -c.Floor - Drilling.Overlap;
+        foreach (var s in c.Shafts)
+            yield return new(s.Name, Side.Front, new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle), s.Diameter, 0, reach, reach - Drilling.Cone(s.Diameter));
+    }
+
+    /// <summary>From the back through the pocket's floor, with a recess for the ferrule.</summary>
+    private static IEnumerable<Hole> NeckScrews(InstrumentDefinition d, NeckJoint joint)
+    {
+        var (screws, back) = (d.Neck.Heel.Screws, -d.Body.Thickness);
+        var hasRecess = screws.Recess > 0 && screws.RecessDepth > 0;
+        var reach = -d.Body.Pocket.Depth + Drilling.Overlap;
+        foreach (var (p, i) in HeelScrews.Of(screws, joint).Select((p, i) => (p, i + 1)))
+        {
+            if (hasRecess) yield return new($"neck screw recess {i}", Side.Back, p, screws.Recess, back, back + screws.RecessDepth, back + screws.RecessDepth);
+            yield return new($"neck screw {i}", Side.Back, p, screws.Clearance, hasRecess ? back + screws.RecessDepth : back, reach, reach + Drilling.Cone(screws.Clearance));
+        }
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Instrument.Outlines;
+
+namespace Solidbody.Instrument.Bodies;
+
+/// <summary>What is measured on the cut body. Caliper lines keep clear of everything they do not measure.</summary>
+internal static class BodyMeasures
+{
+    public static ImmutableArray<Measure> Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes) =>
+    [
+        .. Pocket(d),
+        .. d.Body.Pickups.SelectMany(p => Pickup(p, rooms.First(r => r.Name == p.Name))),
+        .. Holes(d, holes),
+        .. Controls(d.Body, rooms, holes),
+        .. Outside(d.Body, plan, rooms, holes),
+    ];
+
+    private static IEnumerable<Measure> Pocket(InstrumentDefinition d)
+    {
+        var (pocket, joint) = (d.Body.Pocket, NeckJoint.Of(d));
+        var middle = joint.HeelEnd - d.Neck.Heel.Screws.FromEnd - d.Neck.Heel.Screws.AlongX / 2;
+        yield return new("neck pocket depth", pocket.Depth, Take.Tolerance, new Caliper.DepthFromTop(new(middle, 0), 0));
+        // In front and in the middle: the widths the heel's sides must find.
+        foreach (var (name, x) in ((string, double)[])[("neck pocket width between the screws", middle), ("neck pocket width before its end", joint.HeelEnd - joint.PocketCorner - Take.InsideEnd)])
+        {
+            var half = BodyMaker.PocketHalfWidth(d, x);
+            yield return new(name, 2 * half, Take.Tolerance, new Caliper.Inside(new(x, 0), Take.AlongY, -pocket.Depth / 2, 4 * half));
+        }
+        // The pocket is open in front, so its end is measured over the wood behind it.
+        var wall = joint.HeelEnd + joint.Clearance;
+        if (d.Body.Pickups.Where(p => p.CentreX > wall).MinBy(p => p.CentreX) is { Turn: 0 } first && first.CentreX - first.AlongX / 2 - wall is > 1 and var bridge)
+            yield return new("wood between neck pocket and first pickup", bridge, Take.Tolerance,
+                new Caliper.Outside(new(wall + bridge / 2, 0), Take.AlongX, -Math.Min(pocket.Depth, first.Depth) / 2, 2 * bridge));
+    }
+
+    private static IEnumerable<Measure> Pickup(PickupDefinition p, Pocket room)
+    {
+        var (centre, z) = (new Point2(p.CentreX, 0), -p.Depth / 2);
+        yield return new($"{p.Name} cavity from the nut", p.CentreX, Take.Tolerance, new Caliper.InsideCentre(new(0, 0), Take.AlongX, p.CentreX, z, 2 * p.AlongX));
+        yield return new($"{p.Name} cavity along the strings", p.AlongX, Take.Tolerance, new Caliper.Inside(centre, Take.AlongX.Turned(p.Turn), z, 2 * p.AlongX));
+        yield return new($"{p.Name} cavity across the strings", p.AlongY, Take.Tolerance, new Caliper.Inside(centre, Take.AlongY.Turned(p.Turn), z, 2 * p.AlongY));
+        yield return new($"{p.Name} cavity depth", p.Depth, Take.Tolerance, new Caliper.DepthFromTop(centre, 0));
+    }
+
+    private static IEnumerable<Measure> Holes(InstrumentDefinition d, ImmutableArray<Hole> holes) =>
+        holes.Where(h => h.From == Side.Front).SelectMany(h => Take.Hole(h, (h.Mouth + Math.Max(h.Reach, -d.Body.Thickness)) / 2));
+
+    private static IEnumerable<Measure> Controls(BodyDefinition body, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes)
+    {
+        if (body.Controls is not { } c || rooms.FirstOrDefault(r => r.Name == RoomNames.Controls) is not { } cavity) yield break;
+        double ClearOfHoles(Point2 p) => holes.Length == 0 ? double.PositiveInfinity : holes.Min(h => h.Centre.DistanceTo(p) - h.Diameter / 2);
+        if (Clearest.Point(cavity.Region.Bounds, p => Math.Min(-cavity.Region.SignedDistance(p), ClearOfHoles(p))) is { } floor)
+            yield return new("control cavity depth", body.Thickness - c.Floor, Take.Tolerance, new Caliper.DepthFromBottom(floor, -body.Thickness));
+        if (rooms.FirstOrDefault(r => r.Name == RoomNames.CoverLedge) is not { } ledge) yield break;
+        // The middle of the ledge on the cavity's long side.
+        var onLedge = new Point2(c.CentreX, c.CentreY) + new Point2(0, c.Width / 2 + c.LedgeWidth / 2).Turned(c.Angle);
+        if (Math.Min(-ledge.Region.SignedDistance(onLedge), cavity.Region.SignedDistance(onLedge)) > 1)
+            yield return new("cover ledge depth", c.LedgeDepth, Take.Tolerance, new Caliper.DepthFromBottom(onLedge, -body.Thickness));
+    }
+
+    /// <summary>Body width and length over solid wood, at half thickness: the expected figures are the outline's own.</summary>
+    private static IEnumerable<Measure> Outside(BodyDefinition body, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes)
+    {
+        var (box, z) = (plan.Bounds, -body.Thickness / 2);
+        bool IsClear(Point2 a, Point2 b) =>
+            !rooms.Any(r => Reaches(r.From, r.Floor.Z(a.X, a.Y), z) && Enumerable.Range(0, 401).Any(i => r.Region.SignedDistance(a + i / 400.0 * (b - a)) < 1))
+            && !holes.Any(h => Reaches(h.From, h.Tip, z) && Segments.Distance(h.Centre, a, b) < h.Diameter / 2 + 1);
+        // From the waist outward: the first line across, and the first along, that meets wood only.
+        foreach (var x in Outward(box.X0 + 0.25 * box.Width, box.X1 - 0.1 * box.Width, box.X0 + 0.5 * box.Width))
+        {
+            var ys = Segments.CrossingsAtX(plan.Loops[0], x);
+            if (ys.Count != 2 || !IsClear(new(x, ys[0]), new(x, ys[1]))) continue;
+            yield return new($"body width at x {Math.Round(x)}", ys[1] - ys[0], Take.Tolerance, new Caliper.Outside(new(x, (ys[0] + ys[1]) / 2), Take.AlongY, z, ys[1] - ys[0]));
+            break;
+        }
+        var xs = new List<double>();
+        foreach (var y in Outward(box.Y0 + 0.2 * box.Height, box.Y1 - 0.2 * box.Height, box.Y0 + 0.35 * box.Height))
+        {
+            plan.Crossings(y, xs);
+            if (xs.Count != 2 || !IsClear(new(xs[0], y), new(xs[1], y))) continue;
+            yield return new($"body length at y {Math.Round(y)}", xs[1] - xs[0], Take.Tolerance, new Caliper.Outside(new((xs[0] + xs[1]) / 2, y), Take.AlongX, z, xs[1] - xs[0]));
+            break;
+        }
+    }
+
+    private static bool Reaches(Side from, double depth, double z) => from == Side.Front ? depth <= z + 1 : depth >= z - 1;
+
+    /// <summary>Whole millimetres between two bounds, the nearest to the middle first.</summary>
+    private static IEnumerable<double> Outward(double low, double high, double middle) =>
+        Enumerable.Range(0, (int)(high - low) + 1).Select(i => Math.Ceiling(low) + i).Where(v => v <= high).OrderBy(v => Math.Abs(v - middle)).ThenBy(v => v);
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Solidbody.Instrument.Bodies;
+
+namespace Solidbody.Instrument.Fretboards;
+
+/// <summary>What is measured on the cut fretboard.</summary>
+internal static class FretboardMeasures
+{
+    /// <summary>A slot is looked for this far to both sides, mm: less than the wood between a slot and a dot.</summary>
+    private const double SlotSearch = 1;
+
+    public static ImmutableArray<Measure> Of(InstrumentDefinition d, RadiusedFace face, ImmutableArray<Hole> dots)
+    {
+        var board = d.Fretboard;
+        var end = NeckJoint.Of(d).HeelEnd;
+        // Slots are measured on a line beside the single dots and inside the double ones.
+        var y = (board.Dots.Diameter / 2 + Math.Max(board.Dots.DoubleSpacing - board.Dots.Diameter, board.Dots.Diameter) / 2) / 2;
+        var measures = ImmutableArray.CreateBuilder<Measure>();
+        for (var n = 1; n <= d.Frets; n++)
+        {
+            var x = FretTable.Position(d.Scale, n);
+            measures.Add(new($"fret {n} from the nut", x, Take.Tolerance,
+                new Caliper.InsideCentre(new(0, y), Take.AlongX, x, face.Z(x, y) - board.SlotDepth / 2, SlotSearch)));
+        }
+        foreach (var n in (int[])[1, 12, d.Frets])
+        {
+            if (n > d.Frets) continue;
+            var (before, x) = (FretTable.Position(d.Scale, n - 1), FretTable.Position(d.Scale, n));
+            // A quarter of the gap before the fret: clear of its slot and of a dot in the middle.
+            if (n != d.Frets)
+                measures.Add(new($"board thickness at fret {n}, centre line", board.Thickness, Take.Tolerance, new Caliper.Thickness(new(x - (x - before) / 4, 0))));
+            measures.Add(new($"depth of fret slot {n}, centre line", board.SlotDepth, Take.Tolerance, new Caliper.DepthFromTop(new(x, 0), board.Thickness)));
+        }
+        foreach (var (name, x) in ((string, double)[])[("board width at the nut", Take.InsideEnd), ("board width at its end", end - Take.InsideEnd)])
+        {
+            var half = FretboardMaker.HalfWidth(d, x);
+            measures.Add(new(name, 2 * half, Take.Tolerance, new Caliper.Outside(new(x, 0), Take.AlongY, face.Z(x, half) / 2, 2 * half)));
+        }
+        foreach (var dot in dots)
+        {
+            var z = (dot.Mouth + dot.Reach) / 2;
+            measures.Add(new($"{dot.Name} from the nut", dot.Centre.X, Take.Tolerance, Take.HoleX(dot, z)));
+            measures.Add(new($"{dot.Name} from the centre line", dot.Centre.Y, Take.Tolerance, Take.HoleY(dot, z)));
+            measures.Add(new($"depth of {dot.Name}", board.Dots.Depth, Take.Tolerance, new Caliper.DepthFromTop(dot.Centre, dot.Mouth)));
+        }
+        return measures.ToImmutable();
+    }
+}

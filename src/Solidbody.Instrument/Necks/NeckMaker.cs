@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Fretboards;
+using Solidbody.Instrument.Outlines;
+
+namespace Solidbody.Instrument.Necks;
+
+/// <summary>The neck as a part: shaft, heel and headstock in one plan, glue plane in front, the carved back behind. Datum: the glue plane.</summary>
+internal static class NeckMaker
+{
+    /// <summary>Rooms and flats that are open at the side reach this far beyond the outline, mm: room for a cutter to run out.</summary>
+    private const double RunOut = 15;
+    /// <summary>The heel is level this far in front of the body's shoulder line, mm, so that its back lies flat in the pocket.</summary>
+    private const double HeelLevelBefore = 3;
+    /// <summary>The headstock's face begins this far behind the nut, mm.</summary>
+    private const double NutShelf = 0.5;
+    /// <summary>Wood kept between the nut's back and the adjuster's access, mm.</summary>
+    private const double AccessBehindNut = 1;
+    /// <summary>Corner radius of the access, mm: a 6 mm cutter reaches it.</summary>
+    private const double AccessCorner = 3.2;
+
+    public static NeckBack Back(InstrumentDefinition d, NeckProfile profile) => new()
+    {
+        Profile = profile,
+        Scale = d.Scale,
+        HalfWidthNut = d.Nut.Width / 2,
+        HalfWidthGain = FretboardMaker.HalfWidthGain(d),
+        DepthAtFret1 = d.Neck.ThicknessAtFret1 - d.Fretboard.Thickness,
+        DepthAtFret12 = d.Neck.ThicknessAtFret12 - d.Fretboard.Thickness,
+        Bow = d.Neck.Bow,
+        Lip = d.Neck.Lip,
+        HeelX = NeckJoint.Of(d).ShoulderX - HeelLevelBefore,
+        HeelDepth = d.Neck.Heel.Thickness,
+        HeelBlendCentre = d.Neck.Heel.BlendCentre,
+        HeelBlendEdgeExtra = d.Neck.Heel.BlendEdgeExtra,
+        HeadThickness = d.Headstock.Thickness,
+        HeadDrop = d.Headstock.Drop,
+        Head = HeadBlend.Usual,
+        VoluteHeight = d.Neck.VoluteHeight,
+    };
+
+    public static HeadstockOutline Headstock(InstrumentDefinition d) =>
+        HeadstockOutline.Build(d.Headstock, Strings.Of(d), d.Nut.Width, FretboardMaker.HalfWidthGain(d));
+
+    public static Part Make(InstrumentDefinition d, NeckBack back, HeadstockOutline headstock)
+    {
+        var joint = NeckJoint.Of(d);
+        var plan = Plan(d, joint, headstock);
+        var box = plan.Bounds;
+        var tuners = Tuners(d, headstock);
+        var screws = ScrewPilots(d, joint);
+        return new()
+        {
+            Name = "neck",
+            Wood = d.Neck.Wood,
+            Outline = plan,
+            Front = new LevelHeight(0),
+            Back = back,
+            FrontFinish = FaceFinish.AsPlaned,
+            BackFinish = FaceFinish.CarvedAcross,
+            Bounds = new(box.X0, box.Y0, -Deepest(back, plan), box.X1, box.Y1, 0),
+            Pockets = [.. Rooms(d, box)],
+            Holes = [.. tuners, .. screws],
+            Flats =
+            [
+                new("heel back", Side.Back, Rectangle(back.HeelX, joint.HeelEnd + RunOut, d.Fretboard.WidthAtEnd / 2 + RunOut), -d.Neck.Heel.Thickness),
+                new("headstock back", Side.Back, Rectangle(box.X0 - RunOut, -back.HeadLevelFrom, Math.Max(box.Y1, -box.Y0) + RunOut), -d.Headstock.Drop - d.Headstock.Thickness),
+            ],
+            Measures = NeckMeasures.Of(d, back, plan, tuners, screws),
+            TabPlaces = [.. ((double[])[0.15, 0.5, 0.8]).SelectMany(s =>
+            {
+                var (x, half) = (s * joint.HeelEnd, FretboardMaker.HalfWidth(d, s * joint.HeelEnd));
+                return (Point2[])[new(x, half), new(x, -half)];
+            }), new(joint.HeelEnd, 0), new(box.X0, plan.Loops[0].Points.MinBy(p => p.X).Y)],
+        };
+    }
+
+    /// <summary>Shaft with rounded heel corners, then the headstock from the treble edge round the tip to the bass edge.</summary>
+    private static Region Plan(InstrumentDefinition d, NeckJoint joint, HeadstockOutline headstock)
+    {
+        var (nut, heel) = (d.Nut.Width / 2, d.Fretboard.WidthAtEnd / 2);
+        var shaft = RoundedPolygon.Of((new(0, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(0, nut), 0));
+        return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(p => new Point2(-p.X, p.Y)))));
+    }
+
+    private static IEnumerable<Pocket> Rooms(InstrumentDefinition d, Box2 box)
+    {
+        var (rod, nut) = (d.Neck.Rod, d.Nut.Thickness);
+        if (d.Headstock.Drop > 0)
+            yield return new("headstock face", Side.Front, Rectangle(box.X0 - RunOut, -nut - NutShelf, Math.Max(box.Y1, -box.Y0) + RunOut), new LevelHeight(-d.Headstock.Drop));
+        if (AccessSpan(d) is var (from, to))
+            yield return new("rod access", Side.Front, new(Shapes.Rectangle(new((from + to) / 2, 0), to - from, rod.AccessWidth, AccessCorner)), new LevelHeight(-rod.Depth));
+        var r = rod.Width / 2;
+        yield return new("rod channel", Side.Front, new(Shapes.Capsule(new(rod.Start + r, 0), new(rod.End - r, 0), r)), new LevelHeight(-rod.Depth));
+    }
+
+    /// <summary>x from and to of the adjuster's access, behind the nut; null without one.</summary>
+    public static (double From, double To)? AccessSpan(InstrumentDefinition d)
+    {
+        var to = -d.Nut.Thickness - AccessBehindNut;
+        return d.Neck.Rod is { AccessLength: > 0, AccessWidth: > 0 } rod ? (to - rod.AccessLength, to) : null;
+    }
+
+    private static ImmutableArray<Hole> Tuners(InstrumentDefinition d, HeadstockOutline headstock)
+    {
+        var h = d.Headstock;
+        var back = -h.Drop - h.Thickness;
+        return [.. headstock.Posts.Select((p, i) => new Hole($"tuner hole {i + 1}", Side.Front, new(-p.X, p.Y), h.TunerHole, -h.Drop,
+            back - Drilling.Overlap, back - Drilling.Overlap - Drilling.Cone(h.TunerHole), Through: true))];
+    }
+
+    private static ImmutableArray<Hole> ScrewPilots(InstrumentDefinition d, NeckJoint joint)
+    {
+        var (screws, mouth) = (d.Neck.Heel.Screws, -d.Neck.Heel.Thickness);
+        var reach = mouth + screws.PilotDepth;
+        return [.. HeelScrews.Of(screws, joint).Select((p, i) => new Hole($"heel screw pilot {i + 1}", Side.Back, p, screws.Pilot, mouth, reach, reach + Drilling.Cone(screws.Pilot)))];
+    }
+
+    private static Region Rectangle(double x0, double x1, double halfWidth) => new(Shapes.Rectangle(new((x0 + x1) / 2, 0), x1 - x0, 2 * halfWidth));
+
+    /// <summary>Greatest depth of the back, sampled finely along the deepest line and the centre line: the back bulges nowhere between.</summary>
+    private static double Deepest(NeckBack back, Region plan)
+    {
+        var deepest = Math.Max(back.HeelDepth, back.HeadDrop + back.HeadThickness);
+        for (var x = plan.Bounds.X0; x <= plan.Bounds.X1; x += 0.25)
+            deepest = Math.Max(deepest, Math.Max(back.Depth(x, back.ApexY(x)), back.Depth(x, 0)));
+        return deepest;
+    }
+}
