@@ -88,13 +88,13 @@ public sealed partial class Quantity
         ? Geometry.Length.Show(written, _shown)
         : $"{written.ToString("0.######", CultureInfo.InvariantCulture)} {WrittenUnit}".TrimEnd();
 
-    /// <summary>A value as it would be written in the file.</summary>
+    /// <summary>A value as it would be written in the file: millimetres in full, inches to 0.0001 in.</summary>
     public string ShowAsToml(double written)
     {
+        var isLength = Noun == "length";
+        if (Noun is "number" or "spindle speed" || (isLength && _shown == LengthUnit.Millimetre)) return written.ToString("0.######", CultureInfo.InvariantCulture);
         var text = Show(written);
-        if (Noun is "number" or "spindle speed") return text.Split(' ')[0];
-        var bareForm = Noun == "length" && !text.Contains('/', StringComparison.Ordinal);
-        return bareForm ? text.Split(' ')[0] : $"\"{text}\"";
+        return isLength && !text.Contains('/', StringComparison.Ordinal) ? text.Split(' ')[0] : $"\"{text}\"";
     }
 
     /// <summary>Longer than any sensible value; keeps hostile text cheap.</summary>

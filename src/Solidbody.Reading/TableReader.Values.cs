@@ -145,9 +145,9 @@ public sealed partial class TableReader
     {
         count = least;
         if (value is not TomlScalar { Kind: TomlScalar.Integer } scalar)
-            Refuse(key, $"{Named(key)} is {Describe(value)}", $"a whole number, {least} to {most}", "write a whole number without quotes");
+            Refuse(value.Place, $"{Named(key)} is {Describe(value)}", $"a whole number, {least} to {most}", "write a whole number without quotes");
         else if (!int.TryParse(scalar.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out count) || count < least || count > most)
-            Refuse(key, $"{Named(key)} is {scalar.Written}", $"{least} to {most}", $"give a whole number from {least} to {most}");
+            Refuse(value.Place, $"{Named(key)} is {scalar.Written}", $"{least} to {most}", $"give a whole number from {least} to {most}");
         else return true;
         return false;
     }

@@ -37,10 +37,14 @@ public sealed partial class TableReader
     public bool Has(string key) => _table.TryGet(key, out _);
 
     /// <summary>Notes a mistake at a key (at the table, when the person did not write the key).</summary>
-    public void Refuse(string key, string wrong, string allowed, string remedy)
+    public void Refuse(string key, string wrong, string allowed, string remedy) =>
+        Refuse(_table.TryGet(key, out var entry) ? entry.Value.Place : _table.Place, wrong, allowed, remedy);
+
+    void Refuse(Place place, string wrong, string allowed, string remedy)
     {
         _mistakes++;
-        _file.Mistakes.Add(_table.TryGet(key, out var entry) ? entry.Value.Place : _table.Place, wrong, allowed, remedy);
+        // What stands on a line that is not TOML is no value to judge.
+        if (!_file.LinesWithBadSyntax.Contains(place.Line)) _file.Mistakes.Add(place, wrong, allowed, remedy);
     }
 
     /// <summary>Refuses a key that has no meaning beside the others given.</summary>

@@ -8,31 +8,41 @@ static class TextScreen
         if (text.Length > TomlFile.LongestText)
             return No(mistakes, new(1, 1), $"the file has {text.Length} characters", $"at most {TomlFile.LongestText}", "check that this is the right file");
 
-        var (line, lineStart, depth) = (1, 0, 0);
         for (var i = 0; i < text.Length; i++)
+            if (text[i] is < ' ' and not ('\t' or '\r' or '\n') or '\u007F' or '\uFFFD')
+                return No(mistakes, PlaceAt(text, i), $"the character U+{(int)text[i]:X4} does not belong in a text file", "plain text in UTF-8", "check that this is the right file, and save it as UTF-8 text");
+
+        return !NestsTooDeep(text, out var at) || No(mistakes, PlaceAt(text, at), $"brackets are nested more than {TomlFile.DeepestNesting} deep", $"at most {TomlFile.DeepestNesting}", "close the brackets that stand open");
+    }
+
+    static bool NestsTooDeep(string text, out int at)
+    {
+        var depth = 0;
+        for (at = 0; at < text.Length; at++)
         {
-            var here = new Place(line, i - lineStart + 1);
-            switch (text[i])
+            switch (text[at])
             {
-                case '\n':
-                    (line, lineStart) = (line + 1, i + 1);
+                case '[' or '{':
+                    if (++depth > TomlFile.DeepestNesting) return true;
                     break;
-                case < ' ' and not ('\t' or '\r') or '\u007F' or '\uFFFD':
-                    return No(mistakes, here, $"the character U+{(int)text[i]:X4} does not belong in a text file", "plain text in UTF-8", "check that this is the right file, and save it as UTF-8 text");
-                case '[' or '{' when ++depth > TomlFile.DeepestNesting:
-                    return No(mistakes, here, $"brackets are nested more than {TomlFile.DeepestNesting} deep", $"at most {TomlFile.DeepestNesting}", "close the brackets that stand open");
                 case ']' or '}':
                     depth = Math.Max(0, depth - 1);
                     break;
                 case '#':
-                    i = EndOfLine(text, i) - 1;
+                    at = EndOfLine(text, at);
                     break;
                 case '"' or '\'':
-                    i = EndOfQuoted(text, i);
+                    at = EndOfQuoted(text, at);
                     break;
             }
         }
-        return true;
+        return false;
+    }
+
+    static Place PlaceAt(string text, int at)
+    {
+        var before = text.AsSpan(0, at);
+        return new Place(before.Count('\n') + 1, at - before.LastIndexOf('\n'));
     }
 
     static int EndOfLine(string text, int from) => text.IndexOf('\n', from) is var end and >= 0 ? end : text.Length;
@@ -44,7 +54,6 @@ static class TextScreen
         var end = EndOfLine(text, from);
         for (var i = from + 1; i < end; i++)
         {
-            if (text[i] < ' ' && text[i] is not ('\t' or '\r')) return i - 1;
             if (text[i] == '\\' && text[from] == '"') i++;
             else if (text[i] == text[from]) return i;
         }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Solidbody.Reading;
@@ -42,7 +41,11 @@ public static class TomlFile
         if (text.StartsWith('\uFEFF')) text = text[1..];
         if (!TextScreen.LetsPass(text, file.Mistakes)) return null;
 
-        var document = SyntaxParser.Parse(text, fileName, validate: true);
+        if (!SyntaxReader.TryParse(text, fileName, out var document))
+        {
+            file.Mistakes.Add(new Place(SyntaxReader.FirstLineThatFails(text, fileName), 1), "this line is not TOML", Forms, "mend the line: look for a \\ or a quote that does not belong");
+            return null;
+        }
         var root = new TomlTreeBuilder(file.Mistakes).Build(document);
         TellSyntax(document, file);
         file.Root = new TableReader(file, root, "", -1);
@@ -51,6 +54,8 @@ public static class TomlFile
         file.RefuseUnknownKeys();
         return value;
     }
+
+    const string Forms = "`key = value`, `[table]`, `[[list of tables]]`, `# remark`";
 
     /// <summary>Syntax mistakes, one a line: what follows the first on a line is mostly its echo.</summary>
     static void TellSyntax(DocumentSyntax document, FileContext file)
@@ -62,7 +67,7 @@ public static class TomlFile
             if (file.Mistakes.HasOnLine(place.Line)) continue;
             file.LinesWithBadSyntax.Add(place.Line);
             file.Mistakes.Add(place, $"this line is not TOML: {diagnostic.Message.TrimEnd('.', ' ', '\n')}",
-                "`key = value`, `[table]`, `[[list of tables]]`, `# remark`", "mend the line; a length with a unit stands in quotes: width = \"43 mm\"");
+                Forms, "mend the line; a length with a unit stands in quotes: width = \"43 mm\"");
         }
     }
 }

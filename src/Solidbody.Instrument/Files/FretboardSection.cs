@@ -27,7 +27,7 @@ static class FretboardSection
             Wood = wood, Thickness = thickness, RadiusAtNut = radius, BeyondLastFret = beyond,
             RadiusAtLastFret = board.Length("radius_at_last_fret", 150, 1500, radius, "the same for a plain radius, larger for a compound one"),
             WidthAtEnd = board.Length("width_at_end", 35, 130, Math.Round(strings.SpreadAt(end) + 2 * edge, 1), "at the board's end, which is the heel's: the outer strings and the board beside them"),
-            SlotWidth = board.Length("slot_width", 0.4, 1, 0.58, "fret slot: the tang's width, less what the barbs need"),
+            SlotWidth = board.Length("slot_width", 0.4, 1, 0.5842, "fret slot, 0.023 in: the tang's width, less what the barbs need"),
             SlotDepth = board.Length("slot_depth", 1, 4, 2.2, "below the playing face: the tang and 0.3 mm"),
             Dots = ReadDots(board.Table("dots"), strings),
         };

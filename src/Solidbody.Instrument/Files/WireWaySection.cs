@@ -18,7 +18,7 @@ static class WireWaySection
         {
             var from = way.Word("from", rooms, or?.From, "the room it starts from");
             var to = way.Word("to", rooms, or?.To, "the room it ends in");
-            if (way.IsSound && from == to) way.Refuse("to", $"the wire way goes from \"{from}\" to itself", "two different rooms", "name the other room");
+            if (or is null && way.IsSound && from == to) way.Refuse("to", $"the wire way goes from \"{from}\" to itself", "two different rooms", "name the other room");
             return new WireWayDefinition(from, to, way.Length("diameter", 2, 15, or?.Diameter ?? Signal, "of the bore, made by hand"));
         });
     }

@@ -18,6 +18,7 @@ static class CutterSection
 
     public static Cutter Read(TableReader cutter, HashSet<string> names)
     {
+        var name = cutter.Text("name", 30, null, "the shop's own short name, once in the rack");
         var kind = cutter.Choice("kind", Kinds, null, "what its edges sweep");
         var (isDrill, isTapered, isRoundover) = (kind == CutterKind.Drill, kind == CutterKind.TaperedBallEnd, kind == CutterKind.Roundover);
         var diameter = cutter.Length("diameter", 0.3, 60, null, "measured, not the catalogue's; of a tapered ball-end at the top of its cone");
@@ -25,7 +26,7 @@ static class CutterSection
         var overall = cutter.Length("overall_length", 10, 250, null, "tip to shank end");
         var result = new Cutter
         {
-            Name = cutter.Text("name", 30, null, "the shop's own short name, once in the rack"),
+            Name = name,
             Kind = kind,
             Diameter = diameter,
             FluteLength = flute,
@@ -43,8 +44,8 @@ static class CutterSection
             Plunges = cutter.Flag("plunges", isDrill, "whether it cuts to its centre and may go straight down"),
         };
         if (cutter.IsSound) RefuseMisfits(cutter, result);
-        if (result.Name != "" && !names.Add(result.Name))
-            cutter.Refuse("name", $"two cutters are called \"{result.Name}\"", "each name once in the rack", "rename one");
+        if (name != "" && !names.Add(name))
+            cutter.Refuse("name", $"two cutters are called \"{name}\"", "each name once in the rack", "rename one");
         return result;
     }
 
