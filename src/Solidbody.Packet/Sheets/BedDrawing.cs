@@ -8,7 +8,9 @@ namespace Solidbody.Packet.Sheets;
 internal sealed class BedDrawing
 {
     private const double AxisRoom = 8;
+    private const double AxesBelow = 6;
     private const double DowelCross = 4;
+    private const double DowelMark = 1.3;   // a symbol, at least so large
 
     private readonly SetUp setUp;
     private readonly Instrument.Part part;
@@ -26,7 +28,7 @@ internal sealed class BedDrawing
         Scale = SheetFormat.ScaleFor(shown.Width, shown.Height, room.Width - AxisRoom, room.Height - AxisRoom);
         corner = new(room.X0 + AxisRoom, room.Y0);
         Box = new(corner.X, corner.Y, corner.X + shown.Width / Scale, corner.Y + shown.Height / Scale);
-        Bottom = Box.Y1 + AxisRoom;
+        Bottom = Box.Y1 + AxesBelow;
     }
 
     /// <summary>One to so many.</summary>
@@ -59,7 +61,7 @@ internal sealed class BedDrawing
     {
         paper.Rectangle(Box, Stroke.Outline);
         var travel = setUp.Travel.Plan;
-        var onPaper = Box2.Around([OnPaper(new(travel.X0, travel.Y0)), OnPaper(new(travel.X1, travel.Y1))]);
+        var onPaper = Box2.Around([OnPaper(new Point2(travel.X0, travel.Y0)), OnPaper(new Point2(travel.X1, travel.Y1))]);
         paper.Rectangle(onPaper, Stroke.Hidden);
         placer.Ink(Corners(onPaper));
         var text = $"travel {Figures.Size(travel.Width)} × {Figures.Size(travel.Height)}";
@@ -133,7 +135,7 @@ internal sealed class BedDrawing
     {
         foreach (var keepOut in setUp.KeepOuts)
         {
-            var box = Box2.Around([OnPaper(new(keepOut.Box.X0, keepOut.Box.Y0)), OnPaper(new(keepOut.Box.X1, keepOut.Box.Y1))]);
+            var box = Box2.Around([OnPaper(new Point2(keepOut.Box.X0, keepOut.Box.Y0)), OnPaper(new Point2(keepOut.Box.X1, keepOut.Box.Y1))]);
             paper.Rectangle(box, Stroke.Thin, white: true);
             paper.Hatch([Corners(box)], 0.9, Stroke.Fine);
             placer.Block(box);
@@ -149,8 +151,8 @@ internal sealed class BedDrawing
         foreach (var hole in setUp.Registration)
         {
             var centre = OnPaper(hole.Centre.X, hole.Centre.Y);
-            var radius = Math.Max(hole.Diameter / 2 / Scale, 0.6);
-            paper.Circle(centre, radius, Stroke.Outline);
+            var radius = Math.Max(hole.Diameter / 2 / Scale, DowelMark);
+            paper.Circle(centre, radius, Stroke.Frame);
             placer.Block(new Box2(centre.X, centre.Y, centre.X, centre.Y).Grown(radius + 0.4));
             var fromZero = setUp.Placement.ToWork(new(hole.Centre.X, hole.Centre.Y, 0)).Plan.Length;
             if (fromZero > 0.01)
@@ -161,8 +163,8 @@ internal sealed class BedDrawing
     private void WorkZero(Paper paper, LabelPlacer placer)
     {
         var zero = OnPaper(new Point2(0, 0));
-        paper.Line(zero - new Point2(DowelCross, 0), zero + new Point2(DowelCross, 0), Stroke.Outline);
-        paper.Line(zero - new Point2(0, DowelCross), zero + new Point2(0, DowelCross), Stroke.Outline);
+        paper.Line(zero - new Point2(DowelCross, 0), zero + new Point2(DowelCross, 0), Stroke.Frame);
+        paper.Line(zero - new Point2(0, DowelCross), zero + new Point2(0, DowelCross), Stroke.Frame);
         placer.Block(new Box2(zero.X, zero.Y, zero.X, zero.Y).Grown(DowelCross / 2));
         var dowel = setUp.Registration.FirstOrDefault(r => setUp.Placement.ToWork(new(r.Centre.X, r.Centre.Y, 0)).Plan.Length <= 0.01);
         string[] lines = dowel is null ? ["work zero X0 Y0"] : ["work zero X0 Y0", $"{dowel.Name} ⌀{Figures.Size(dowel.Diameter)}"];

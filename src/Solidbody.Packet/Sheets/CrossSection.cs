@@ -9,22 +9,22 @@ namespace Solidbody.Packet.Sheets;
 internal sealed class CrossSection
 {
     private const double SpoilboardShown = 3.2;   // paper mm
-    private const double TitleRoom = 8;
-    private const double DimensionRoom = 9;
-    private const double WidestOnPaper = 62;
+    private const double TitleRoom = 7;
+    private const double DimensionRoom = 7;
+    private const double WidestOnPaper = 70;
     private const int Samples = 600;
 
     private readonly SetUp setUp;
-    private readonly PartShape shape;
+    private readonly Func<Point2, DesignColumn> columnAt;
 
-    public CrossSection(SetUp setUp, Part part)
+    public CrossSection(SetUp setUp, Part part, Func<Point2, DesignColumn> columnAt)
     {
         this.setUp = setUp;
-        shape = new PartShape(part);
+        this.columnAt = columnAt;
         X = TellingPlace(part, setUp.Placement.Up);
         var blank = setUp.Blank;
         Scale = SheetFormat.ScaleFor(blank.Width, blank.Thickness, WidestOnPaper, 30);
-        Width = Math.Max(SheetFormat.TitleBlock.Width - SheetFormat.Gap, blank.Width / Scale + DimensionRoom + 4);
+        Width = Math.Max(SheetFormat.Room.X1 - SheetFormat.TitleBlock.X0, blank.Width / Scale + DimensionRoom + 4);
         Height = TitleRoom + blank.Thickness / Scale + SpoilboardShown + 1.5;
     }
 
@@ -34,12 +34,11 @@ internal sealed class CrossSection
     /// <summary>Where it is cut, part frame.</summary>
     public double X { get; }
 
-    /// <summary>Through the largest room opened from the face that lies up; a quarter of the way along where there is none.</summary>
+    /// <summary>Through the largest room opened from the face that lies up, else from the other; a quarter of the way along where there is none.</summary>
     private static double TellingPlace(Part part, Side up)
     {
-        var rooms = part.Pockets.Where(p => p.From == up).Concat(part.Pockets).Select(p => p.Region.Bounds).ToList();
-        var first = part.Pockets.Any(p => p.From == up) ? part.Pockets.Where(p => p.From == up).MaxBy(p => p.Region.Area) : part.Pockets.MaxBy(p => p.Region.Area);
-        var x = first is null || rooms.Count == 0 ? part.Bounds.X0 + 0.25 * part.Bounds.Length : first.Region.Bounds.Centre.X;
+        var opened = part.Pockets.Where(p => p.From == up).MaxBy(p => p.Region.Area) ?? part.Pockets.MaxBy(p => p.Region.Area);
+        var x = opened is null ? part.Bounds.X0 + part.Bounds.Length / 4 : opened.Region.Bounds.Centre.X;
         return Math.Clamp(x, part.Bounds.X0 + 0.05 * part.Bounds.Length, part.Bounds.X1 - 0.05 * part.Bounds.Length);
     }
 
@@ -47,7 +46,7 @@ internal sealed class CrossSection
     public void Draw(Paper paper, Point2 at)
     {
         var blank = setUp.Blank;
-        paper.Text(at + new Point2(0, Lettering.DrawingTitle.CapHeight), $"Across the blank, {Figures.Whole(X)} from the nut, 1:{Scale}", Lettering.DrawingTitle);
+        paper.Text(at + new Point2(0, Lettering.DrawingHeavy.CapHeight), $"Across the blank, {Figures.Whole(X)} from the nut, 1:{Scale}", Lettering.DrawingHeavy);
         var left = at.X + 2;
         var (low, high) = (WorkZ(blank.Z0), WorkZ(blank.Z1));
         var (bottom, top) = (Math.Min(low, high), Math.Max(low, high));
@@ -102,7 +101,7 @@ internal sealed class CrossSection
         for (var i = 0; i <= Samples; i++)
         {
             var laidY = y0 + (y1 - y0) * i / Samples;
-            var column = shape.At(new(X, LaidY(laidY)));
+            var column = columnAt(new(X, LaidY(laidY)));
             if (column.IsEmpty) { Close(); continue; }
             var (a, b) = (WorkZ(column.Bottom), WorkZ(column.Top));
             bottoms.Add(onPaper(laidY, Math.Min(a, b)));

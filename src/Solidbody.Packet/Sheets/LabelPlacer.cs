@@ -12,6 +12,8 @@ internal sealed class LabelPlacer
     private const double Cell = 0.5;
     private const double Step = 1.5;
     private const double Clear = 1.2;
+    private const double ClearOfLeader = 0.4;
+    private const double ShortestLeader = 3;
     private const double CostOfLeader = 1.0;      // per mm
     private const double CostOfInk = 3.0;         // per cell of line under the label
     private const double CostOfInkCrossed = 1.5;  // per cell of line under the leader
@@ -74,9 +76,9 @@ internal sealed class LabelPlacer
                 {
                     var from = anchor + radius * (end - anchor).Unit;
                     var whole = cost + CostOfLeader * from.DistanceTo(end);
-                    if (whole >= least) continue;
+                    if (whole >= least || from.DistanceTo(end) < ShortestLeader) continue;
                     whole += CostOfInkCrossed * CellsAlong(from, end).Sum(c => ink[c]);
-                    if (whole >= least || IsBarred(from, end)) continue;
+                    if (whole >= least || IsBarred(anchor, from, end)) continue;
                     (best, least) = (new(box, from, end), whole);
                 }
             }
@@ -91,8 +93,9 @@ internal sealed class LabelPlacer
     private static Point2[] Ends(Box2 b) =>
         [new(b.X0 - 0.8, b.Centre.Y), new(b.X1 + 0.8, b.Centre.Y), new(b.Centre.X, b.Y0 - 0.8), new(b.Centre.X, b.Y1 + 0.8)];
 
-    private bool IsBarred(Point2 a, Point2 b) =>
-        leaders.Any(l => Segments.Cross(a, b, l.A, l.B)) || boxes.Any(box => Segments.Crosses(a, b, box.Grown(0.4)));
+    /// <summary>Whether a leader would cross another or run through a box; the box its own thing stands in does not count.</summary>
+    private bool IsBarred(Point2 anchor, Point2 a, Point2 b) =>
+        leaders.Any(l => Segments.Cross(a, b, l.A, l.B)) || boxes.Any(box => !box.Grown(ClearOfLeader).Contains(anchor) && Segments.Crosses(a, b, box.Grown(ClearOfLeader)));
 
     private IEnumerable<int> CellsAlong(Point2 a, Point2 b)
     {

@@ -15,11 +15,12 @@ internal readonly record struct Lettering(Face Face, double Size)
     public static Lettering Heading { get; } = new(Face.Heavy, 10 * Point);
     public static Lettering Body { get; } = new(Face.Text, 9 * Point);
     public static Lettering BodyStrong { get; } = new(Face.Strong, 9 * Point);
+    public static Lettering Note { get; } = new(Face.Text, 8.5 * Point);
+    public static Lettering NoteHeading { get; } = new(Face.Heavy, 9 * Point);
     public static Lettering Small { get; } = new(Face.Text, 8 * Point);
     public static Lettering SmallStrong { get; } = new(Face.Strong, 8 * Point);
     public static Lettering Drawing { get; } = new(Face.Text, 3.1);
     public static Lettering DrawingHeavy { get; } = new(Face.Heavy, 3.1);
-    public static Lettering DrawingTitle { get; } = new(Face.Heavy, 3.3);
     public static Lettering Field { get; } = new(Face.Text, LeastSize);
     public static Lettering FieldValue { get; } = new(Face.Strong, 8.5 * Point);
     public static Lettering FieldName { get; } = new(Face.Strong, 10.5 * Point);

@@ -19,11 +19,11 @@ internal static class Notes
         notes.Add(new("Before you zero", [setUp.Zero]));
         notes.Add(new("Hold-down", [setUp.HoldDown]));
         if (!setUp.Tabs.IsEmpty) notes.Add(new("Leave on", [Tabs(setUp)]));
-        if (!setUp.Programs.IsEmpty) notes.Add(new("Room the cutter moves in", [Swept(setUp)]));
         foreach (var o in input.Overridden)
             notes.Add(new("Overridden by you", [$"{Word(o.Finding.Severity)} {o.Finding.Code}, {o.Finding.Title}: “{o.Reason}”"], Boxed: true));
+        if (!setUp.Programs.IsEmpty) notes.Add(new("The cutter moves in", [Swept(setUp)]));
         if (!setUp.After.IsEmpty) notes.Add(new("Afterwards, by hand", setUp.After));
-        if (undrawn.Count > 0) notes.Add(new("Not drawn for want of room", [.. undrawn]));
+        if (undrawn.Count > 0) notes.Add(new("Not drawn, no room", [.. undrawn]));
         return notes;
     }
 
@@ -33,15 +33,16 @@ internal static class Notes
     {
         var kinds = setUp.Tabs.GroupBy(t => (Length: Math.Round(t.Length, 2), Height: Math.Round(t.Z1 - t.Z0, 2)))
             .Select(g => $"{Figures.Count(g.Count(), "tab")}, {Figures.Size(g.Key.Length)} × {Figures.Size(g.Key.Height)} mm");
-        return string.Join("; ", kinds) + ", black bars on the outline. Break them by hand when the part is free of its waste.";
+        return string.Join("; ", kinds) + ", black bars on the outline; break them by hand.";
     }
 
     private static string Swept(SetUp setUp)
     {
         var b = setUp.Programs.Select(p => p.Bounds).Aggregate((a, c) =>
             new(Math.Min(a.X0, c.X0), Math.Min(a.Y0, c.Y0), Math.Min(a.Z0, c.Z0), Math.Max(a.X1, c.X1), Math.Max(a.Y1, c.Y1), Math.Max(a.Z1, c.Z1)));
-        return $"X {Range(b.X0, b.X1)}, Y {Range(b.Y0, b.Y1)}, Z {Range(b.Z0, b.Z1)}; rapids at Z {Figures.Millimetres(setUp.ClearanceHeight)}.";
+        return $"X {Range(b.X0, b.X1)}, Y {Range(b.Y0, b.Y1)}, Z {Range(b.Z0, b.Z1)}. Rapids at Z {Figures.Size(setUp.ClearanceHeight)}.";
     }
 
-    private static string Range(double from, double to) => $"{Figures.Millimetres(from)} to {Figures.Millimetres(to)}";
+    /// <summary>Whole millimetres, outward: the room is never told smaller than it is.</summary>
+    private static string Range(double from, double to) => $"{Figures.Whole(Math.Floor(from))} to {Figures.Whole(Math.Ceiling(to))}";
 }

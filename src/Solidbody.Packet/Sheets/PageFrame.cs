@@ -1,5 +1,3 @@
-using Solidbody.Geometry;
-
 namespace Solidbody.Packet.Sheets;
 
 /// <summary>What every page of a sheet has alike: frame, centring marks, title block, cautions, the line that checks the print.</summary>
@@ -26,14 +24,16 @@ internal static class PageFrame
     {
         var (x, width) = (SheetFormat.Room.X0, SheetFormat.TitleBlock.X0 - SheetFormat.Gap - SheetFormat.Room.X0);
         var lines = paper.Wrap(Cautions.Text, Lettering.Small, width);
-        var height = (lines.Count + 2) * Lettering.Small.LineHeight;
+        var height = (lines.Count + 1) * Lettering.Small.LineHeight;
         var top = SheetFormat.Room.Y1 + 0.6 - height;
         var baseline = top + Lettering.Small.CapHeight;
-        paper.Text(new(x, baseline), Cautions.Heading, Lettering.Heading);
         foreach (var line in lines)
-            paper.Text(new(x, baseline += Lettering.Small.LineHeight), line, Lettering.Small);
+        {
+            paper.Text(new(x, baseline), line, Lettering.Small);
+            baseline += Lettering.Small.LineHeight;
+        }
         const string before = "This sheet ";
-        paper.Text(new(x, baseline += Lettering.Small.LineHeight), before + Cautions.Defers + ".", Lettering.SmallStrong with { Size = Fitting(paper, before + Cautions.Defers + ".", width) });
+        paper.Text(new(x, baseline), before + Cautions.Defers + ".", Lettering.SmallStrong with { Size = Fitting(paper, before + Cautions.Defers + ".", width) });
 
         var check = top - 6.2;
         paper.Line(new(x, check), new(x + SheetFormat.CheckLine, check), Stroke.Thin);

@@ -1,17 +1,17 @@
-using System.Globalization;
 using PdfSharp.Pdf;
 using Solidbody.Geometry;
+using Solidbody.Instrument;
 using Solidbody.Packet.Drawing;
 using Solidbody.Programs;
 
 namespace Solidbody.Packet.Sheets;
 
 /// <summary>One set-up's sheet while it is laid out: what is left to set, and how much room the page still has.</summary>
-internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposable
+internal sealed class Sheet(PdfDocument document, SheetInput input, Func<Point2, DesignColumn> columnAt) : IDisposable
 {
     private readonly SetUp setUp = input.SetUp;
     private readonly BedDrawing bed = new(input, SheetFormat.Bed);
-    private readonly CrossSection section = new(input.SetUp, input.Part);
+    private readonly CrossSection section = new(input.SetUp, input.Part, columnAt);
     private Paper paper = null!;
     private int pages;
     private double y;          // where the page goes on
@@ -29,7 +29,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
         var notes = Notes.Of(input, undrawn);
         var side = bed.Box.X1 + 5;
         NoteColumn.Draw(paper, notes, side, bed.Box.Y0, Room.X1 - side, bed.Bottom);
-        y = bed.Bottom + 2;
+        y = bed.Bottom + 0.5;
         Programs();
         SectionAndChecks();
         MoreNotes(notes);
@@ -108,7 +108,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
         var left = Room.X1 - section.Width;
         section.Draw(paper, new(left, FullBottom - section.Height));
         var width = Math.Min(left, SheetFormat.TitleBlock.X0) - SheetFormat.Gap - Room.X0;
-        var columns = new Column[] { new("", width - Table.TickColumn - 27 - 27), new("Should be, mm", 27, Align.Right, true), new("Is", 27) };
+        var columns = new Column[] { new("", width - Table.TickColumn - 47), new("Should be, mm", 23, Align.Right, true), new("", 3), new("Is", 21) };
         y = top;
         var open = false;
         foreach (var check in setUp.Checks)

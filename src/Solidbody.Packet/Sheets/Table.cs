@@ -15,7 +15,7 @@ internal sealed class Table(Paper paper, double x, IReadOnlyList<Column> columns
     public const double TickColumn = 7.5;
     private const double TickBox = 3.4;
     private const double CellPadding = 1.5;
-    private const double RowPadding = 2.0;
+    private const double RowPadding = 1.4;
 
     private double Width => TickColumn + columns.Sum(c => c.Width);
 

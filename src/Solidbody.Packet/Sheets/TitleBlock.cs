@@ -1,5 +1,3 @@
-using Solidbody.Geometry;
-
 namespace Solidbody.Packet.Sheets;
 
 /// <summary>The block lower right: what this is, whose shop, which units, proved or not.</summary>
