@@ -12,6 +12,14 @@ public class ExampleTests
         Assert.Empty(result.Mistakes);
     }
 
+    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml")]
+    public void The_examples_fit_together(string file)
+    {
+        var design = Designer.Design(InstrumentFile.Read(Repository.ReadExample(file), file).Good);
+
+        Assert.Empty(design.Findings.Where(f => f.Severity != Solidbody.Findings.Severity.Notes).Select(f => f.ToString()));
+    }
+
     [Fact]
     public void The_schools_six_string_is_what_its_file_says()
     {
