@@ -1,0 +1,48 @@
+namespace Solidbody.Machining.Feeds;
+
+/// <summary>The formulas between a cutter, its speed and the wood. They know no machine and no guitar.</summary>
+public static class CuttingPhysics
+{
+    /// <summary>Chip load fz = F / (n·z): what one tooth takes.</summary>
+    /// <param name="feed">F, mm/s; ≥ 0.</param>
+    /// <param name="turns">n, turns a second; &gt; 0.</param>
+    /// <param name="flutes">z ≥ 1.</param>
+    /// <returns>mm a tooth.</returns>
+    public static double ChipLoad(double feed, double turns, int flutes) => feed / (Positive(turns, nameof(turns)) * Flutes(flutes));
+
+    /// <summary>Feed F = fz·n·z, mm/s.</summary>
+    public static double Feed(double chipLoad, double turns, int flutes) => Positive(chipLoad, nameof(chipLoad)) * Positive(turns, nameof(turns)) * Flutes(flutes);
+
+    /// <summary>Cutting speed at the circumference v = π·D·n, mm/s.</summary>
+    /// <param name="diameter">D, mm; &gt; 0.</param>
+    /// <param name="turns">n, turns a second; &gt; 0.</param>
+    public static double CuttingSpeed(double diameter, double turns) => Math.PI * Positive(diameter, nameof(diameter)) * Positive(turns, nameof(turns));
+
+    /// <summary>Power at the cutting edge P = kc·ae·ap·F / 1000.</summary>
+    /// <param name="force">kc, specific cutting force, N/mm²; &gt; 0.</param>
+    /// <param name="width">ae, width of the bite, mm; &gt; 0.</param>
+    /// <param name="depth">ap, depth of the bite, mm; &gt; 0.</param>
+    /// <param name="feed">F, mm/s; &gt; 0.</param>
+    /// <returns>Watts. Derivation: force kc·(ae·ap·F/v) times speed v; N/mm² · mm³/s = N·mm/s = W/1000.</returns>
+    public static double Power(double force, double width, double depth, double feed) =>
+        Positive(force, nameof(force)) * Positive(width, nameof(width)) * Positive(depth, nameof(depth)) * Positive(feed, nameof(feed)) / 1000;
+
+    /// <summary>Distance between the passes of a ball that leaves ridges of a given height: s = 2·√(h·(2R − h)).</summary>
+    /// <param name="ballRadius">R, mm; &gt; 0.</param>
+    /// <param name="ridge">h, mm; 0 &lt; h ≤ R.</param>
+    /// <remarks>Right triangle with legs s/2 and R − h and hypotenuse R.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">R is not positive, or h lies outside (0, R].</exception>
+    public static double StepOverForScallop(double ballRadius, double ridge)
+    {
+        Positive(ballRadius, nameof(ballRadius));
+        if (!(ridge > 0 && ridge <= ballRadius))
+            throw new ArgumentOutOfRangeException(nameof(ridge), ridge, $"A ridge lies in (0, {ballRadius}] mm, at most the ball's radius.");
+        return 2 * Math.Sqrt(ridge * (2 * ballRadius - ridge));
+    }
+
+    private static double Positive(double value, string name) =>
+        value > 0 && double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Must be positive and finite.");
+
+    private static int Flutes(int flutes) =>
+        flutes >= 1 ? flutes : throw new ArgumentOutOfRangeException(nameof(flutes), flutes, "A cutter has at least one flute.");
+}

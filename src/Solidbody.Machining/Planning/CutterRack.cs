@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Shop;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>Which cutters of the rack can do a job: it must fit in the plan, reach down, and keep its collet out of the wood. Best first.</summary>
+internal sealed class CutterRack(ShopDefinition shop)
+{
+    /// <summary>Flat cutters that clear rooms, widest first; among equals up-spirals, then straight, then down-spirals.</summary>
+    public ImmutableArray<Cutter> Flat { get; } =
+        [.. shop.Cutters.Where(c => c.IsFlat && c.Diameter >= PlanPractice.LeastRoomCutter).OrderByDescending(c => c.Diameter).ThenBy(Rank).ThenBy(c => c.Name, StringComparer.Ordinal)];
+
+    public ImmutableArray<Cutter> Balls { get; } = Of(shop, CutterKind.BallEnd);
+    public ImmutableArray<Cutter> Drills { get; } = Of(shop, CutterKind.Drill);
+    public ImmutableArray<Cutter> Roundovers { get; } = Of(shop, CutterKind.Roundover);
+    /// <summary>Flat cutters of any width, thinnest first: for slots.</summary>
+    public ImmutableArray<Cutter> Slotters { get; } = [.. shop.Cutters.Where(c => c.IsFlat).OrderBy(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];
+
+    private static ImmutableArray<Cutter> Of(ShopDefinition shop, CutterKind kind) =>
+        [.. shop.Cutters.Where(c => c.Kind == kind).OrderByDescending(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];
+
+    private static int Rank(Cutter c) => c.Kind switch { CutterKind.UpSpiral => 0, CutterKind.Straight => 1, _ => 2 };
+
+    /// <summary>Whether the cutter gets that deep below the highest wood near it: the collet stays above, and no part of the shank is wider than the edges where flutes end.</summary>
+    /// <param name="cutter">The cutter.</param>
+    /// <param name="beside">Depth of the room it makes: upright wood beside it, mm.</param>
+    /// <param name="belowTop">From the highest wood or screw head near it down to its tip, mm.</param>
+    public static bool Reaches(Cutter cutter, double beside, double belowTop) =>
+        cutter.StickOut >= belowTop + PlanPractice.ColletRoom
+        && (cutter.FluteLength >= beside || cutter.ShankDiameter <= cutter.Diameter + Tolerances.Output);
+
+    /// <summary>Cutters whose flutes span the whole depth come before those that must rub their shank along the wall.</summary>
+    public static IEnumerable<Cutter> FlutesFirst(IEnumerable<Cutter> cutters, double beside) =>
+        cutters.OrderBy(c => c.FluteLength >= beside ? 0 : 1);
+}

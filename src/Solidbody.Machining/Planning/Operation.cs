@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Machining.Feeds;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>One thing done with one cutter.</summary>
+/// <param name="Name">For people: <c>neck pocket, walls</c>.</param>
+/// <param name="Stage">Its place in a safe order.</param>
+/// <param name="Cutter">From the rack.</param>
+/// <param name="Feeds">How it is driven; the step-down is this operation's own.</param>
+/// <param name="Work">What is cut, laid frame.</param>
+public sealed record Operation(string Name, Stage Stage, Cutter Cutter, CutFeeds Feeds, Work Work);
+
+/// <summary>The stages of a set-up, in the order that keeps later ones safe: what everything trusts comes first, what frees the part comes last.</summary>
+public enum Stage { Registration, Rough, Flats, Surface, Rooms, Edges, Slots, Outline }
+
+/// <summary>What is cut, laid frame, mm.</summary>
+public abstract record Work
+{
+    private Work() { }
+
+    /// <summary>Round holes made by a drill of their diameter; <paramref name="Peck"/> is how deep it goes before it lifts its chips.</summary>
+    public sealed record Drill(ImmutableArray<RoundHole> Holes, double Peck) : Work;
+    /// <summary>Round holes made by a thinner cutter on a helix.</summary>
+    public sealed record Bore(ImmutableArray<RoundHole> Holes) : Work;
+    /// <summary>A room cleared in steps.</summary>
+    public sealed record Clear(Region Region, double Top, double Floor, double WallLeave, double FloorLeave) : Work;
+    /// <summary>A room's walls finished.</summary>
+    public sealed record Walls(Region Region, double Top, double Floor, int SpringPasses) : Work;
+    /// <summary>A straight slot as wide as the cutter.</summary>
+    public sealed record Channel(Point2 A, Point2 B, double Top, double Floor) : Work;
+    /// <summary>Round the outline.</summary>
+    public sealed record Outline(Loop Loop, double Top, double Bottom, double Leave, ImmutableArray<Bridge> Bridges) : Work;
+    /// <summary>A curved face brought near in levels.</summary>
+    public sealed record RoughFace(IHeight Face, Region Zone, double Top, double Leave, double Lowest) : Work;
+    /// <summary>A curved face finished by a ball-end: passes across the part or along it.</summary>
+    public sealed record FinishFace(IHeight Face, Region Zone, bool Along, double Scallop, double Lowest, Region? Skip) : Work;
+    /// <summary>A level face.</summary>
+    public sealed record LevelFace(Region Zone, double Top, double Floor) : Work;
+    /// <summary>Thin slots under a curved face.</summary>
+    public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
+    /// <summary>A rounded edge.</summary>
+    public sealed record RoundEdge(ImmutableArray<Point2> Path, bool Closed, double Radius, double Face) : Work;
+}
+
+/// <summary>A round hole in the laid frame.</summary>
+/// <param name="Centre">Plan.</param>
+/// <param name="Diameter">mm.</param>
+/// <param name="Mouth">Z where wood begins.</param>
+/// <param name="Bottom">Z of a bored floor, or of a drill's tip.</param>
+public sealed record RoundHole(Point2 Centre, double Diameter, double Mouth, double Bottom);
+
+/// <summary>A bridge left standing: its middle on the outline, its length along it, its upper face.</summary>
+public sealed record Bridge(Point2 At, double Length, double Top);
+
+/// <summary>A thin slot's middle line, and its depth below the face.</summary>
+public sealed record ThinSlot(Point2 A, Point2 B, double Depth);

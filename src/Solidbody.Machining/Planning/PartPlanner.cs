@@ -1,0 +1,168 @@
+using System.Collections.Immutable;
+using Solidbody.Findings;
+using Solidbody.Geometry;
+using Solidbody.Instrument;
+using Solidbody.Machining.Feeds;
+using Solidbody.Materials;
+using Solidbody.Programs;
+using Solidbody.Shop;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>Plans one part: outline cutter → blank → jobs a side → cutters and order → screws → laying → set-ups.</summary>
+internal sealed class PartPlanner(Part part, InstrumentDefinition definition, ShopDefinition shop, int firstOrder)
+{
+    private readonly List<Finding> findings = [];
+    private readonly Machine machine = shop.Machine;
+
+    /// <summary>A fretboard has all its features on one face; body and neck are turned over.</summary>
+    private ImmutableArray<Side> Sides => part.Name == "fretboard" ? [Side.Front] : [Side.Front, Side.Back];
+    private bool TurnsOver => Sides.Length > 1;
+    /// <summary>Screws would stand in the way of a board that is all surface.</summary>
+    private bool Taped => !TurnsOver && shop.HoldDowns.Tape;
+
+    public Plan Plan()
+    {
+        var rack = new CutterRack(shop);
+        var heads = Taped ? 0 : shop.HoldDowns.ScrewHeadHeight;
+        var overshoot = Math.Min(PlanPractice.Overshoot, machine.SpoilboardAllowance);
+        var thickness = Blank.Of(part, 0, shop.HoldDowns, Blank.Waste.Usual).Box.Thickness;
+        var outline = OutlineCut.Of(part, thickness, rack, heads, overshoot, TurnsOver);
+        if (outline.Cutters.IsEmpty)
+        {
+            findings.Add(CutterFindings.NoOutlineCutter($"{part.Name}, outline", thickness + overshoot + heads + PlanPractice.ColletRoom, rack.Flat));
+            return new([], [.. findings]);
+        }
+        if (outline.FrontDepth > 0) findings.Add(PlanFindings.OutlineInHalves(part.Name, outline.FrontDepth));
+
+        var usual = Lay(outline, Blank.Waste.Usual);
+        var laid = usual.Laying.Slack >= 0 ? usual : Lay(outline, Blank.Waste.Least);
+        if (laid.Laying.Slack < 0) findings.Add(BedFindings.DoesNotFit(part.Name, laid.Blank, laid.Laying, machine));
+        findings.AddRange(laid.Sides.SelectMany(s => s.Jobs.Findings));
+        var screws = Taped ? [] : ScrewPlanner.Of(part, laid.Blank, shop.HoldDowns, laid.Sides.Max(s => s.Jobs.Sweep));
+        if (!Taped && screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, screws.Length, shop.HoldDowns.ScrewMargin));
+        var setUps = laid.Sides.Select((side, i) => SetUpOf(side, laid, screws, firstOrder + i)).ToImmutableArray();
+        return new(setUps, [.. findings]);
+    }
+
+    private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs, ImmutableArray<Bridge> Bridges);
+    private sealed record LaidOut(Blank Blank, Laying Laying, ImmutableArray<PlannedSide> Sides, double DowelDepth);
+
+    /// <summary>Blank, jobs and laying for a given amount of waste. The groove is taken from the widest outline cutter, whichever is settled on.</summary>
+    private LaidOut Lay(OutlineCut outline, Blank.Waste waste)
+    {
+        var groove = outline.Cutters.Max(c => c.Diameter);
+        var blank = Blank.Of(part, groove, shop.HoldDowns, waste);
+        var dowelDepth = 0.0;
+        var sides = Sides.Select((up, i) =>
+        {
+            var laid = new LaidPart(part, up, blank.Box);
+            var jobs = new SideJobs(laid, shop);
+            if (TurnsOver && i == 0) dowelDepth = jobs.AddRegistration(blank, shop.HoldDowns);
+            jobs.AddFeatures();
+            var last = i == Sides.Length - 1;
+            ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth) : [];
+            if (last) jobs.AddOutline(outline.Cutters, outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : jobs.Lowest, bridges);
+            else if (outline.FrontDepth > 0) jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, []);
+            return new PlannedSide(laid, jobs, bridges);
+        }).ToImmutableArray();
+
+        // Both sides lie by the same dowels, so one laying must serve the part and its mirror image.
+        var box = blank.Box.Plan;
+        Point2[] corners = [new(box.X0, box.Y0), new(box.X1, box.Y0), new(box.X1, box.Y1), new(box.X0, box.Y1)];
+        var swept = part.Outline.Loops.SelectMany(l => l.Points).SelectMany(p => new[] { p, new(p.X, -p.Y) }).ToList();
+        if (TurnsOver) swept.AddRange([blank.First, blank.Second]);
+        return new(blank, BedPlacement.Find(new(corners, swept, sides.Max(s => s.Jobs.Sweep)), machine), sides, dowelDepth);
+    }
+
+    private PlannedSetUp SetUpOf(PlannedSide side, LaidOut laidOut, ImmutableArray<Point2> screws, int order)
+    {
+        var (laid, blank, laying) = (side.Laid, laidOut.Blank, laidOut.Laying);
+        var placement = laid.Place(laying.Turn, blank.First);
+        var zeroOnBed = laying.OnBed(laid.Point(blank.First));
+        var (travelX, travelY) = ((machine.BedX - machine.TravelX) / 2 - zeroOnBed.X, (machine.BedY - machine.TravelY) / 2 - zeroOnBed.Y);
+        var lowest = -Math.Max(machine.SpoilboardAllowance, laidOut.DowelDepth);
+        var heads = screws.IsEmpty ? 0 : shop.HoldDowns.ScrewHeadHeight;
+        var clearance = laid.Top + heads + PlanPractice.ClearanceOverAll;
+        var name = TurnsOver ? $"{part.Name}-{(laid.Up == Side.Front ? "front" : "back")}" : part.Name;
+        if (clearance > lowest + machine.TravelZ) findings.Add(BedFindings.TooHigh(name, clearance, lowest + machine.TravelZ));
+
+        var operations = Operations(side);
+        var last = laid.Up == Sides[^1];
+        if (last && side.Bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, side.Bridges.Length));
+        var words = new SheetWords(part, definition, shop, laid, blank, placement, zeroOnBed, Sides);
+        var setUp = new SetUp
+        {
+            Name = name,
+            Part = part.Name,
+            Title = words.Title,
+            Order = order,
+            Blank = blank.Box,
+            Placement = placement,
+            Zero = words.Zero,
+            ClearanceHeight = clearance,
+            BedAllowance = machine.SpoilboardAllowance,
+            Travel = new(travelX, travelY, lowest, travelX + machine.TravelX, travelY + machine.TravelY, lowest + machine.TravelZ),
+            Bed = new(-zeroOnBed.X, -zeroOnBed.Y, machine.BedX - zeroOnBed.X, machine.BedY - zeroOnBed.Y),
+            HoldDown = words.HoldDown(screws.Length),
+            KeepOuts = [.. screws.Select((s, i) => ScrewRoom(i + 1, placement.ToWork(new(s.X, s.Y, 0)).Plan, laid.Top))],
+            Registration = TurnsOver
+                ? [Dowel("dowel 1", blank.First, laidOut.DowelDepth), Dowel("dowel 2", blank.Second, laidOut.DowelDepth)]
+                : [],
+            Tabs = [.. side.Bridges.Select(b => TabOf(b, laid))],
+            Before = words.Before,
+            After = words.After(last),
+            Checks = words.Checks(operations.Select(o => o.Cutter).Distinct()),
+        };
+        return new(setUp, operations);
+    }
+
+    private ImmutableArray<Operation> Operations(PlannedSide side)
+    {
+        var cutters = CutterCover.Of(side.Jobs.Jobs);
+        var wood = WoodFor();
+        var feeds = new Dictionary<Cutter, CutFeeds>();
+        var operations = ImmutableArray.CreateBuilder<Operation>();
+        foreach (var job in JobOrder.Of(side.Jobs.Jobs, cutters))
+        {
+            var cutter = cutters[job];
+            if (!feeds.TryGetValue(cutter, out var own)) feeds[cutter] = own = Driven(cutter, wood);
+            foreach (var step in job.Steps(cutter, own))
+                operations.Add(new(step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}", job.Stage, cutter,
+                    step.StepDown is { } down ? own with { StepDown = down } : own, step.Work));
+        }
+        return operations.ToImmutable();
+    }
+
+    private CutFeeds Driven(Cutter cutter, WoodOnHand wood)
+    {
+        var feeds = FeedPlanner.For(cutter, wood, machine);
+        if (cutter.Kind == CutterKind.Drill) return feeds;
+        var usual = ChipLoads.For(FeedPlanner.EdgeDiameter(cutter));
+        if (feeds.ChipLoad < usual.Least) findings.Add(FeedFindings.ChipTooThin(cutter, feeds, usual));
+        if (feeds.ChipLoad > usual.Most) findings.Add(FeedFindings.ChipTooThick(cutter, feeds, usual));
+        return feeds;
+    }
+
+    private WoodOnHand WoodFor()
+    {
+        if (shop.Woods.FirstOrDefault(w => w.Wood == part.Wood) is { } own) return own;
+        if (!findings.Any(f => f.Code == "FEED-03")) findings.Add(FeedFindings.WoodNotOnHand(part.Name, part.Wood));
+        return new(part.Wood, 1);
+    }
+
+    private RegistrationHole Dowel(string name, Point2 at, double depth) => new(name, at, shop.HoldDowns.DowelDiameter, depth);
+
+    private KeepOut ScrewRoom(int number, Point2 at, double top)
+    {
+        var r = shop.HoldDowns.ScrewHead / 2;
+        return new($"screw {number}", new(at.X - r, at.Y - r, 0, at.X + r, at.Y + r, top + shop.HoldDowns.ScrewHeadHeight));
+    }
+
+    /// <summary>In the part frame the tab is all the wood left standing: from its upper face down to the bed.</summary>
+    private static Tab TabOf(Bridge bridge, LaidPart laid)
+    {
+        var (a, b) = (laid.PartZ(0), laid.PartZ(bridge.Top));
+        return new(laid.Point(bridge.At), bridge.Length, Math.Min(a, b), Math.Max(a, b));
+    }
+}

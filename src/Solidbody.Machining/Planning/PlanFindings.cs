@@ -1,0 +1,23 @@
+using System.Globalization;
+using Solidbody.Findings;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>What the plan itself has to say.</summary>
+internal static class PlanFindings
+{
+    public static Finding FloorNotLevel(string place) => new("PLAN-01", Severity.Stops, place, "a floor that is not level", "a level floor",
+        "a flat cutter makes level floors", "give the room a level floor")
+    { Title = "No program cuts a room whose floor is not level" };
+
+    public static Finding FewTabs(string part, int found) => new("PLAN-02", Severity.Warns, part, $"{found} tabs", $"at least {PlanPractice.TabsLeast} on straight long grain",
+        PlanPractice.Source, "hold the part with tape under its middle as well")
+    { Title = "The outline has few places for a tab" };
+
+    public static Finding OutlineInHalves(string part, double frontDepth) => new("PLAN-03", Severity.Notes, part,
+        Say($"outline cut {frontDepth:0.0} mm from the front and the rest from the back"), Say($"halves overlap {PlanPractice.HalvesOverlap} mm"),
+        PlanPractice.Source, "sand the line where the halves meet, or add an outline cutter that reaches through")
+    { Title = "No cutter reaches through: the outline is cut from both sides" };
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

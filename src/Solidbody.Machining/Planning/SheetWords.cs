@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Solidbody.Geometry;
+using Solidbody.Instrument;
+using Solidbody.Programs;
+using Solidbody.Shop;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>What the set-up sheet tells the person at the machine, in the order of the work.</summary>
+internal sealed class SheetWords(Part part, InstrumentDefinition definition, ShopDefinition shop, LaidPart laid, Blank blank, Placement placement, Point2 zeroOnBed, ImmutableArray<Side> sides)
+{
+    /// <summary>± on a planed blank, a cutter's measured diameter, wood left after the flip; all common practice, no source.</summary>
+    private const double BlankTolerance = 0.4, CutterTolerance = 0.02, FlipTolerance = 0.15;
+
+    private bool TurnsOver => sides.Length > 1;
+    private bool First => laid.Up == sides[0];
+    private bool Last => laid.Up == sides[^1];
+
+    public string Title => $"{char.ToUpperInvariant(part.Name[0])}{part.Name[1..]}, {(laid.Up == Side.Front ? "front" : "back")} up";
+
+    public string Zero => TurnsOver
+        ? $"X0 Y0 is the middle of dowel 1, at the {Low} end on the centre line; Z0 is the spoilboard's face"
+        : $"X0 Y0 is the marked cross on the centre line at the {Low} end of the blank; Z0 is the spoilboard's face";
+
+    /// <summary>The end of the first mark: the least x.</summary>
+    private string Low => part.Name == "body" ? "neck" : part.Name == "neck" ? "headstock" : "nut";
+    private string High => part.Name == "body" ? "tail" : part.Name == "neck" ? "heel" : "body";
+
+    public string HoldDown(int screws) => screws == 0
+        ? "Double-sided tape over the whole underside, on a spoilboard faced flat"
+        : Say($"{screws} screws through the waste where the drawing shows them, heads at most {shop.HoldDowns.ScrewHeadHeight:0.#} mm high{(TurnsOver && !First ? "; two dowels carry the place" : "")}");
+
+    public ImmutableArray<string> Before => [.. BeforeLines()];
+
+    private IEnumerable<string> BeforeLines()
+    {
+        var b = blank.Box;
+        var second = placement.ToWork(new(blank.Second.X, blank.Second.Y, 0));
+        if (First)
+        {
+            if (part.Name == "body" && definition.Body.Pieces > 1)
+            {
+                foreach (var bore in part.HandBores.Where(h => h.Name.Contains("wire", StringComparison.OrdinalIgnoreCase)))
+                    yield return Say($"Groove the {bore.Name} into the mating edge, {bore.Diameter:0.#} mm wide, before the glue-up: {bore.How}.");
+                yield return "Joint and glue the two halves on the centre line; leave them in the clamps for 24 hours.";
+            }
+            yield return Say($"Plane the blank to {b.Thickness:0.0} mm and cut it to {b.Length:0} × {b.Width:0} mm, grain along the length.");
+            yield return Say($"Draw the centre line on both faces, {-b.Y0:0.0} mm from either long edge.");
+            yield return Say($"Mark a cross on it {blank.First.X - b.X0:0.0} mm from the {Low} end and another {blank.Second.X - blank.First.X:0.0} mm further on.");
+            yield return Say($"Lay the blank {(laid.Up == Side.Front ? "front" : "back")} up{Turned}: the first cross at X0 Y0, {zeroOnBed.X:0} mm from the bed's left edge and {zeroOnBed.Y:0} mm from its near edge; the second at X{second.X:0.0} Y{second.Y:0.0}.");
+        }
+        else
+        {
+            yield return "Brush the spoilboard clean and press two dowels into its holes.";
+            yield return Say($"Turn the blank over about its long centre line, so that the {Low} end stays where it was, and press it onto the dowels.");
+            yield return "The zero stays as it is: do not set X0 Y0 again.";
+        }
+        yield return laid.Top > 0 && !TurnsOver ? "Tape the whole underside down and press it flat." : "Drive the screws through the waste where the drawing shows them.";
+        yield return "Touch each cutter off on the spoilboard, beside the blank: that is Z0.";
+    }
+
+    private string Turned => Math.Abs(placement.Turn) < 1e-9 ? "" : Say($", its {Low}-to-{High} direction turned {placement.Turn * 180 / Math.PI:0.##}° from X");
+
+    public ImmutableArray<string> After(bool frees) => [.. AfterLines(frees)];
+
+    private IEnumerable<string> AfterLines(bool frees)
+    {
+        if (!frees) { yield return "Take out the screws; leave the spoilboard where it is, its dowel holes are the register of the next set-up."; yield break; }
+        yield return "Take the blank up, saw or break the tabs and trim them flush.";
+        foreach (var bore in part.HandBores.Where(h => part.Name == "body" && !(definition.Body.Pieces > 1 && h.Name.Contains("wire", StringComparison.OrdinalIgnoreCase))))
+            yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
+        if (part.Name == "neck") yield return "Sand the carved back along the grain until the ridges are gone.";
+        if (part.Name == "fretboard") yield return "Sand the playing face along with a block of its radius; glue the board to the neck with a caul, 24 hours in clamps.";
+        if (part.Name == "body") yield return "Sand 120 to 320.";
+    }
+
+    public ImmutableArray<SheetCheck> Checks(IEnumerable<Cutter> cutters) =>
+    [
+        .. First ? [new SheetCheck("before: blank thickness at three places", Round(blank.Box.Thickness), BlankTolerance)] : Array.Empty<SheetCheck>(),
+        .. !First ? [new SheetCheck("before: blank thickness on the dowels, left and right of the centre line", Round(blank.Box.Thickness), FlipTolerance)] : Array.Empty<SheetCheck>(),
+        .. cutters.Select(c => new SheetCheck(Say($"before: diameter of {c.Name}"), c.Diameter, CutterTolerance)),
+        .. part.Measures.Where(m => IsTakenHere(m.Caliper)).Select(m => new SheetCheck("after: " + m.Name, Round(m.Expected), m.Tolerance)),
+    ];
+
+    /// <summary>Rooms cut from above are measured as soon as they are there; everything else when the part is done.</summary>
+    private bool IsTakenHere(Caliper caliper) => caliper is Caliper.DepthFromTop ? First : Last;
+
+    private static double Round(double mm) => Math.Round(mm, 2);
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,277 @@
+using System.Collections.Immutable;
+using Solidbody.Findings;
+using Solidbody.Geometry;
+using Solidbody.Instrument;
+using Solidbody.Shop;
+
+namespace Solidbody.Machining.Planning;
+
+/// <summary>The jobs of one side of a part: one method per kind of feature. What no cutter can do becomes a finding.</summary>
+internal sealed class SideJobs
+{
+    private readonly LaidPart laid;
+    private readonly CutterRack rack;
+    private readonly Machine machine;
+    private readonly double headHeight;
+    private readonly List<Job> jobs = [];
+    private readonly List<(Region Region, double Floor, Job Job)> rooms = [];
+    private readonly List<Finding> findings = [];
+
+    /// <param name="laid">The part with this side up.</param>
+    /// <param name="shop">Rack, machine and hold-downs.</param>
+    public SideJobs(LaidPart laid, ShopDefinition shop)
+    {
+        this.laid = laid;
+        rack = new(shop);
+        machine = shop.Machine;
+        headHeight = shop.HoldDowns.ScrewHeadHeight;
+        Lowest = -Math.Min(PlanPractice.Overshoot, machine.SpoilboardAllowance);
+    }
+
+    public IReadOnlyList<Job> Jobs => jobs;
+    public IReadOnlyList<Finding> Findings => findings;
+    /// <summary>Z of through-cuts: a little into the spoilboard.</summary>
+    public double Lowest { get; }
+    /// <summary>How far beyond the outline this side's cutters' axes and edges go, mm.</summary>
+    public double Sweep { get; private set; }
+
+    private Part Part => laid.Part;
+    private string Place(string feature) => $"{Part.Name}, {feature}";
+
+    /// <summary>Everything on this side but registration and outline.</summary>
+    public void AddFeatures()
+    {
+        if (laid.Finish != FaceFinish.AsPlaned) AddFace();
+        else foreach (var flat in Part.Flats.Where(f => f.From == laid.Up)) AddFlat(flat, laid.Region(flat.Region), laid.Top);
+        foreach (var pocket in Nested(Part.Pockets.Where(p => p.From == laid.Up))) AddPocket(pocket);
+        foreach (var holes in Part.Holes.Where(h => h.From == laid.Up).GroupBy(h => (Family(h.Name), h.Diameter))) AddHoles(holes.Key.Item1, [.. holes]);
+        foreach (var edge in Part.EdgeRounds.Where(e => e.From == laid.Up)) AddEdge(edge);
+        if (laid.Up == Side.Front && !Part.Slots.IsEmpty) AddSlots();
+    }
+
+    /// <summary>Dowel holes through the blank into the spoilboard.</summary>
+    /// <returns>How deep the tip goes below the spoilboard, mm.</returns>
+    public double AddRegistration(Blank blank, HoldDowns holdDowns)
+    {
+        var diameter = holdDowns.DowelDiameter;
+        var bottom = -holdDowns.DowelDepth;
+        ImmutableArray<RoundHole> At(double tip) => [.. new[] { blank.First, blank.Second }.Select(p => new RoundHole(laid.Point(p), diameter, laid.Top, tip))];
+        var drills = Drills(diameter, laid.Top, bottom, double.PositiveInfinity);
+        if (!drills.IsEmpty)
+        {
+            var tip = bottom - drills[0].ConeHeight;
+            Add("registration holes", Stage.Registration, [drills[0]], (c, f) => [new("", new Work.Drill(At(tip), f.StepDown))]);
+            return -tip;
+        }
+        var borers = Borers(diameter, laid.Top - bottom, laid.Top - bottom);
+        if (borers.IsEmpty)
+            findings.Add(CutterFindings.NoHole(Place("registration holes"), diameter, laid.Top - bottom + PlanPractice.ColletRoom));
+        else
+            Add("registration holes", Stage.Registration, borers, (c, f) => [new("", new Work.Bore(At(bottom)))]);
+        return -bottom;
+    }
+
+    /// <summary>The outline's cut on this side: roughed a little proud, then one finishing pass.</summary>
+    /// <param name="cutters">Those that can, best first.</param>
+    /// <param name="bottom">Tip height of the last pass.</param>
+    /// <param name="bridges">Tabs; none where the part stays in thick wood.</param>
+    public void AddOutline(ImmutableArray<Cutter> cutters, double bottom, ImmutableArray<Bridge> bridges)
+    {
+        var loops = laid.Outline.Loops.Where(l => l.SignedArea > 0).ToImmutableArray();
+        Sweep = Math.Max(Sweep, cutters[0].Diameter + PlanPractice.RoughLeave);
+        Add("outline", Stage.Outline, cutters, (cutter, _) => loops.SelectMany(loop => new Job.Step[]
+        {
+            new("rough", new Work.Outline(loop, laid.Top, bottom, PlanPractice.RoughLeave, bridges)),
+            new("finish", new Work.Outline(loop, laid.Top, bottom, 0, bridges), FinishStep(cutter, laid.Top - bottom)),
+        }));
+    }
+
+    /// <summary>A finishing pass takes the whole depth where the flutes span it, else as much as they do.</summary>
+    private static double FinishStep(Cutter cutter, double depth) => Math.Min(depth, cutter.FluteLength);
+
+    private void AddFace()
+    {
+        var carve = new Carving(laid, machine);
+        var balls = rack.Balls.Where(b => carve.Suits(b) && CutterRack.Reaches(b, laid.Top - carve.LowestEdge, laid.Top - carve.Tip(b))).ToImmutableArray();
+        var what = laid.Finish == FaceFinish.CarvedAcross ? "carved back" : "playing face";
+        if (laid.Finish == FaceFinish.CarvedAcross && laid.Up == Side.Front) what = "carved front";
+        if (balls.IsEmpty)
+        {
+            findings.Add(CutterFindings.NoBall(Place(what), carve.LargestRadius, laid.Top - carve.LowestEdge + PlanPractice.ColletRoom));
+            return;
+        }
+        var ball = balls[0];
+        var outline = laid.Outline;
+        // Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there.
+        var cleared = ball.Diameter + PlanPractice.CarveLeave;
+        var zone = Offsets.Of(outline, cleared)[0];
+        Sweep = Math.Max(Sweep, cleared);
+        var lowest = Math.Min(carve.Tip(ball), carve.LowestEdge);
+        var surface = laid.Face;
+        if (carve.MostWood > ball.Radius / 2)
+        {
+            var depth = laid.Top - carve.LowestEdge;
+            var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)).ToImmutableArray();
+            if (cutters.IsEmpty) findings.Add(CutterFindings.TooShort(Place(what), depth, depth + PlanPractice.ColletRoom, rack.Flat));
+            else
+                Add($"{what}, rough", Stage.Rough, cutters, (c, _) =>
+                    [new("", new Work.RoughFace(surface, Offsets.Of(outline, Math.Max(0, cleared - c.Radius))[0], laid.Top, PlanPractice.CarveLeave, carve.LowestEdge))]);
+        }
+        var flats = Part.Flats.Where(f => f.From == laid.Up).Select(f => (Flat: f, Zones: Offsets.Intersection(laid.Region(f.Region), zone))).ToList();
+        var made = new List<Region>();
+        foreach (var (flat, zones) in flats)
+            foreach (var z in zones)
+                if (AddFlat(flat, z, Math.Min(laid.Top, laid.Z(flat.Z) + PlanPractice.CarveLeave)) is { } cutter)
+                    // What the flat cutter's edge reaches, less a little, so that no step shows where ball and flat meet.
+                    made.AddRange(Offsets.Of(z, -cutter.Radius).SelectMany(core => Offsets.Of(core, cutter.Radius - PlanPractice.CarveLeave)));
+        var skip = made.Count == 0 ? null : new Region(Offsets.Union(made).SelectMany(r => r.Loops));
+        Add(what, Stage.Surface, [ball], (_, _) =>
+            [new("", new Work.FinishFace(surface, outline, laid.Finish == FaceFinish.SurfacedAlong, PlanPractice.Scallop, lowest, skip))]);
+    }
+
+    /// <returns>The widest cutter that may make it; null when none does.</returns>
+    private Cutter? AddFlat(Flat flat, Region zone, double top)
+    {
+        var floor = laid.Z(flat.Z);
+        if (top - floor < Tolerances.Output) return null;   // the planed face itself
+        var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, top - floor, laid.Top - floor) && !Offsets.Of(zone, -c.Radius).IsEmpty).ToImmutableArray();
+        if (cutters.IsEmpty)
+        {
+            findings.Add(CutterFindings.TooShort(Place(flat.Name), top - floor, laid.Top - floor + PlanPractice.ColletRoom, rack.Flat));
+            return null;
+        }
+        // The cutter's edge stays inside the flat: what lies beside it may be higher.
+        var job = Add(flat.Name, Stage.Flats, cutters, (c, _) => Offsets.Of(zone, -c.Radius).Select(core => new Job.Step("", new Work.LevelFace(core, top, floor))));
+        rooms.Add((zone, floor, job));
+        return cutters[0];
+    }
+
+    private void AddPocket(Pocket pocket)
+    {
+        var region = RegionFit.Opened(laid.Region(pocket.Region), laid.Outline, rack.Flat.Select(c => c.Radius).DefaultIfEmpty(0).Max() + PlanPractice.RoughLeave);
+        var middle = region.Bounds.Centre;
+        var height = laid.Height(pocket.Floor);
+        if (!pocket.Through && region.Loops.SelectMany(l => l.Points).Any(p => Math.Abs(height.Z(p.X, p.Y) - height.Z(middle.X, middle.Y)) > Tolerances.Flattening))
+        {
+            findings.Add(PlanFindings.FloorNotLevel(Place(pocket.Name)));
+            return;
+        }
+        var floor = pocket.Through ? Lowest : height.Z(middle.X, middle.Y);
+        var (top, after) = WoodOver(region, floor);
+        if (top - floor < Tolerances.Output) return;
+        var depth = top - floor;
+
+        var fitting = rack.Flat.Where(c => RegionFit.Inside(region, c.Radius, laid.Outline)).ToList();
+        var reaching = fitting.Where(c => CutterRack.Reaches(c, depth, laid.Top - floor)).ToList();
+        if (reaching.Count == 0)
+        {
+            findings.Add(fitting.Count == 0
+                ? CutterFindings.TooWide(Place(pocket.Name), RegionFit.WidestInside(region, laid.Outline), rack.Flat)
+                : CutterFindings.TooShort(Place(pocket.Name), depth, laid.Top - floor + PlanPractice.ColletRoom, fitting));
+            return;
+        }
+        // A cutter under half the widest one's diameter would take four times as long: it is no alternative.
+        var ordered = CutterRack.FlutesFirst(reaching, depth).ToList();
+        var candidates = ordered.Where(c => c.Diameter >= ordered[0].Diameter / 2).ToImmutableArray();
+        var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
+        rooms.Add((region, floor, job));
+        Sweep = Math.Max(Sweep, Beyond(region));
+    }
+
+    private static IEnumerable<Job.Step> PocketSteps(Pocket pocket, Region region, double top, double floor, Cutter cutter)
+    {
+        if (RegionFit.Channel(region, cutter.Radius) is { } line) return [new("", new Work.Channel(line.A, line.B, top, floor))];
+        var depth = top - floor;
+        var floorLeave = Math.Min(PlanPractice.FloorLeave, depth / 4);
+        return
+        [
+            new("rough", new Work.Clear(region, top, floor, PlanPractice.RoughLeave, floorLeave)),
+            new("floor", new Work.Clear(region, floor + floorLeave, floor, PlanPractice.RoughLeave, 0)),
+            new("walls", new Work.Walls(region, top, floor, pocket.Fit ? PlanPractice.SpringPasses : 0), FinishStep(cutter, depth)),
+        ];
+    }
+
+    private void AddHoles(string name, ImmutableArray<Hole> holes)
+    {
+        var spots = holes.Select(h => (Hole: h, Centre: laid.Point(h.Centre), Mouth: laid.Z(h.Mouth), Reach: Math.Max(laid.Z(h.Reach), Lowest), Tip: laid.Z(h.Tip))).ToList();
+        var lowest = spots.Min(s => s.Reach);
+        var diameter = holes[0].Diameter;
+        var depth = spots.Max(s => s.Mouth - s.Reach);
+        var cone = spots.Min(s => s.Hole.Through ? s.Reach + machine.SpoilboardAllowance : s.Reach - s.Tip);
+        ImmutableArray<Job> after = [.. spots.SelectMany(s => rooms.Where(r => r.Region.Contains(s.Centre)).Select(r => r.Job)).Distinct()];
+        var title = holes.Length == 1 ? holes[0].Name : $"{name}s, {holes.Length} of {diameter:0.##} mm";
+
+        var drills = Drills(diameter, spots.Max(s => s.Mouth), lowest, cone, depth);
+        if (!drills.IsEmpty)
+        {
+            Add(title, Stage.Rooms, [drills[0]], (c, f) =>
+                [new("", new Work.Drill([.. spots.Select(s => new RoundHole(s.Centre, diameter, s.Mouth, s.Reach - c.ConeHeight))], f.StepDown))], after);
+            return;
+        }
+        var borers = Borers(diameter, depth, laid.Top - lowest);
+        if (borers.IsEmpty) { findings.Add(CutterFindings.NoHole(Place(title), diameter, laid.Top - lowest + PlanPractice.ColletRoom)); return; }
+        Add(title, Stage.Rooms, borers, (_, _) => [new("", new Work.Bore([.. spots.Select(s => new RoundHole(s.Centre, diameter, s.Mouth, s.Reach))]))], after);
+    }
+
+    private void AddEdge(EdgeRound edge)
+    {
+        var cutters = rack.Roundovers.Where(c => Math.Abs(c.EdgeRadius - edge.Radius) <= PlanPractice.FormMatch && c.StickOut >= edge.Radius + PlanPractice.ColletRoom).ToImmutableArray();
+        if (cutters.IsEmpty) { findings.Add(CutterFindings.NoRoundover(Place(edge.Name), edge.Radius, rack.Roundovers)); return; }
+        var path = laid.Path(edge.Path);
+        Sweep = Math.Max(Sweep, cutters.Max(c => 2 * c.TipRadius + c.EdgeRadius));
+        Add(edge.Name, Stage.Edges, cutters, (_, _) => [new("", new Work.RoundEdge(path, edge.Closed, edge.Radius, laid.Top))]);
+    }
+
+    private void AddSlots()
+    {
+        foreach (var slots in Part.Slots.GroupBy(s => s.Width))
+        {
+            var deepest = slots.Max(s => s.Depth);
+            var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
+            if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key, deepest, rack.Slotters)); continue; }
+            ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
+            Add("fret slots", Stage.Slots, cutters, (_, _) => [new("", new Work.ThinSlots(lines, laid.Face))]);
+        }
+    }
+
+    /// <summary>Highest wood over a room when it starts, and the jobs that lowered it.</summary>
+    private (double Top, ImmutableArray<Job> After) WoodOver(Region region, double floor)
+    {
+        var under = rooms.Where(r => r.Floor > floor - Tolerances.Output && Lies(region, r.Region)).ToList();
+        ImmutableArray<Job> touched = [.. rooms.Where(r => region.Loops[0].Points.Any(r.Region.Contains)).Select(r => r.Job)];
+        var open = laid.Finish == FaceFinish.AsPlaned ? laid.Top : Math.Min(laid.Top, Carving.Highest(laid.Face, region));
+        return under.Count == 0 ? (open, touched) : (Math.Min(open, under.Min(r => r.Floor)), touched);
+    }
+
+    private static bool Lies(Region inner, Region outer) => inner.Loops.SelectMany(l => l.Points).All(p => outer.SignedDistance(p, 1) <= 0.05);
+
+    /// <summary>Rooms that hold others come first; the rest keep the design's order.</summary>
+    private static IEnumerable<Pocket> Nested(IEnumerable<Pocket> pockets)
+    {
+        var all = pockets.ToList();
+        return all.OrderBy(p => all.Count(other => other != p && Lies(p.Region, other.Region) && !Lies(other.Region, p.Region)));
+    }
+
+    private double Beyond(Region region) => region.Loops.SelectMany(l => l.Points).Max(p => laid.Outline.SignedDistance(p));
+
+    private ImmutableArray<Cutter> Drills(double diameter, double mouth, double bottom, double coneRoom, double? depth = null) =>
+        [.. rack.Drills.Where(d => Math.Abs(d.Diameter - diameter) <= PlanPractice.DrillMatch && d.ConeHeight <= coneRoom + Tolerances.Output
+            && d.FluteLength >= (depth ?? mouth - bottom) + d.ConeHeight && d.StickOut >= laid.Top - bottom + d.ConeHeight + PlanPractice.ColletRoom)
+            .OrderBy(d => Math.Abs(d.Diameter - diameter))];
+
+    private ImmutableArray<Cutter> Borers(double diameter, double depth, double belowTop)
+    {
+        var able = CutterRack.FlutesFirst(rack.Flat.Where(c => c.Diameter <= PlanPractice.BoreShare * diameter && CutterRack.Reaches(c, depth, belowTop)), depth).ToList();
+        return [.. able.Where(c => c.Diameter >= able[0].Diameter / 2)];
+    }
+
+    private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, Feeds.CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default)
+    {
+        var job = new Job { Name = name, Stage = stage, Candidates = candidates, After = after.IsDefault ? [] : after, Steps = steps };
+        jobs.Add(job);
+        return job;
+    }
+
+    /// <summary>A hole's name without its number.</summary>
+    private static string Family(string name) => name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9').TrimEnd();
+}

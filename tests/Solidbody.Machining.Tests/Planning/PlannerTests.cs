@@ -1,0 +1,165 @@
+using Solidbody.Findings;
+using Solidbody.Geometry;
+using Solidbody.Machining.Planning;
+
+namespace Solidbody.Machining.Tests.Planning;
+
+public class PlannerTests
+{
+    private static readonly Plan Plan = Planner.Plan(SampleParts.Design, Samples.Shop);
+    private static PlannedSetUp Named(string name) => Plan.SetUps.Single(s => s.SetUp.Name == name);
+
+    [Fact]
+    public void Nothing_stops_the_sample() => Assert.Empty(Plan.Findings.Where(f => f.Severity == Severity.Stops));
+
+    [Fact]
+    public void Set_ups_run_in_order_front_before_back() =>
+        Assert.Equal(["body-front", "body-back", "neck-front", "neck-back", "fretboard"], Plan.SetUps.OrderBy(s => s.SetUp.Order).Select(s => s.SetUp.Name));
+
+    [Fact]
+    public void Registration_comes_first_and_the_outline_last() => Assert.All(Plan.SetUps, s =>
+    {
+        Assert.Equal(s.Operations.Select(o => o.Stage == Stage.Registration).OrderDescending(), s.Operations.Select(o => o.Stage == Stage.Registration));
+        Assert.Equal(s.Operations.Select(o => o.Stage == Stage.Outline).Order(), s.Operations.Select(o => o.Stage == Stage.Outline));
+    });
+
+    [Fact]
+    public void Only_first_sides_bore_dowel_holes_and_only_last_sides_free_the_part()
+    {
+        Assert.All(Plan.SetUps, s => Assert.Equal(s.SetUp.Name.EndsWith("front", StringComparison.Ordinal), s.Operations.Any(o => o.Stage == Stage.Registration)));
+        Assert.All(Plan.SetUps, s => Assert.Equal(!s.SetUp.Name.EndsWith("front", StringComparison.Ordinal), s.Operations.Any(o => o.Stage == Stage.Outline)));
+    }
+
+    [Fact]
+    public void A_room_inside_a_ledge_starts_on_the_ledges_floor()
+    {
+        var names = Named("body-back").Operations.Select(o => o.Name).ToList();
+        Assert.True(names.IndexOf("cover ledge, walls") < names.IndexOf("control cavity, rough"));
+        // Thickness 44, ledge 3 deep: its floor lies at 41 above the bed; the cavity's at 6.
+        var cavity = (Work.Clear)Named("body-back").Operations.Single(o => o.Name == "control cavity, rough").Work;
+        Assert.Equal((41, 6), (cavity.Top, cavity.Floor));
+    }
+
+    [Fact]
+    public void A_fit_gets_a_spring_pass_and_other_rooms_none()
+    {
+        int Passes(string name) => ((Work.Walls)Named("body-front").Operations.Single(o => o.Name == name).Work).SpringPasses;
+        Assert.Equal(1, Passes("neck pocket, walls"));
+        Assert.Equal(0, Passes("pickup, walls"));
+    }
+
+    [Fact]
+    public void A_channel_as_wide_as_a_cutter_is_one_slot_along_its_middle()
+    {
+        var channel = (Work.Channel)Named("neck-front").Operations.Single(o => o.Name == "rod channel").Work;
+        Assert.Equal(-20, channel.A.X, 2);
+        Assert.Equal(380, channel.B.X, 2);
+        Assert.Equal(0, channel.A.Y, 2);
+    }
+
+    [Fact]
+    public void The_neck_is_longer_than_the_travel_and_lies_turned_the_same_on_both_sides()
+    {
+        var (front, back) = (Named("neck-front").SetUp, Named("neck-back").SetUp);
+        Assert.NotEqual(0, front.Placement.Turn);
+        Assert.Equal(front.Placement.Turn, back.Placement.Turn);
+        Assert.Equal(front.Bed, back.Bed);
+    }
+
+    [Fact]
+    public void Turning_over_keeps_the_dowels_where_they_are() => Assert.All((string[])["body", "neck"], part =>
+    {
+        var (front, back) = (Named($"{part}-front").SetUp, Named($"{part}-back").SetUp);
+        Assert.Equal(2, front.Registration.Length);
+        foreach (var hole in front.Registration)
+        {
+            var before = front.Placement.ToWork(new(hole.Centre.X, hole.Centre.Y, 0));
+            var after = back.Placement.ToWork(new(hole.Centre.X, hole.Centre.Y, 0));
+            Assert.True(before.Plan.DistanceTo(after.Plan) < 1e-9);
+        }
+        var first = front.Placement.ToWork(new(front.Registration[0].Centre.X, 0, 0));
+        Assert.True(first.Plan.Length < 1e-9);
+    });
+
+    // Source: two pins a baseline L apart with diametral play c turn the part by at most asin(c/L); at distance a from the middle that moves it by
+    // c·a/L, and a pure shift by c/2 (plane geometry). Worked: c 0.05, L 400 → 1.25e-4 rad, 0.0375 mm at a 300.
+    [Fact]
+    public void Two_dowels_far_apart_hold_the_flip_within_a_tenth()
+    {
+        static double Worst(double play, double baseline, double away) => Math.Max(play / 2, play * away / baseline);
+        Assert.Equal(0.0375, Worst(0.05, 400, 300), 10);
+        Assert.Equal(0.0833333, Worst(0.05, 150, 250), 7);
+        Assert.All(Plan.SetUps.Where(s => !s.SetUp.Registration.IsEmpty), s =>
+        {
+            var baseline = s.SetUp.Registration[0].Centre.DistanceTo(s.SetUp.Registration[1].Centre);
+            var middle = 0.5 * (s.SetUp.Registration[0].Centre + s.SetUp.Registration[1].Centre);
+            var part = SampleParts.Design.Part(s.SetUp.Part);
+            var away = part.Outline.Loops[0].Points.Max(p => p.DistanceTo(middle));
+            Assert.True(Worst(0.1, baseline, away) <= 0.1);
+        });
+    }
+
+    [Fact]
+    public void Dowel_holes_lie_outside_the_part_and_say_how_deep_they_go() => Assert.All(Plan.SetUps.SelectMany(s => s.SetUp.Registration.Select(h => (s, h))), x =>
+    {
+        var part = SampleParts.Design.Part(x.s.SetUp.Part);
+        Assert.True(part.Outline.SignedDistance(x.h.Centre) > x.h.Diameter / 2 + 6);
+        Assert.InRange(x.h.Depth, Samples.Shop.HoldDowns.DowelDepth, Samples.Shop.HoldDowns.DowelDepth + 3);
+    });
+
+    [Fact]
+    public void Tabs_stand_on_the_outline_in_wood_that_the_other_side_left()
+    {
+        // The front edge is rounded by 6: the body's tabs begin above that.
+        var tabs = Named("body-back").SetUp.Tabs;
+        Assert.InRange(tabs.Length, 4, 6);
+        Assert.All(tabs, t => { Assert.Equal(-9, t.Z0, 9); Assert.Equal(0, t.Z1, 9); Assert.InRange(Math.Abs(SampleParts.Body.Outline.SignedDistance(t.At)), 0, 0.01); });
+        // The headstock's face is dropped by 3: its tab reaches 6 from the bed, the heel's only 3.
+        Assert.Equal(-6, Named("neck-back").SetUp.Tabs.MinBy(t => t.At.X)!.Z0, 9);
+        Assert.Equal(-3, Named("neck-back").SetUp.Tabs.MaxBy(t => t.At.X)!.Z0, 9);
+    }
+
+    [Fact]
+    public void Screws_stand_in_the_waste_inside_the_blank() => Assert.All(Plan.SetUps.Where(s => s.SetUp.Part != "fretboard"), s =>
+    {
+        Assert.True(s.SetUp.KeepOuts.Length >= 4);
+        var part = SampleParts.Design.Part(s.SetUp.Part);
+        foreach (var screw in s.SetUp.KeepOuts)
+        {
+            var box = screw.Box.Plan;
+            var at = s.SetUp.Placement.ToPart(new(box.Centre.X, box.Centre.Y, 0)).Plan;
+            Assert.True(s.SetUp.Blank.Plan.Grown(-box.Width / 2).Contains(at));
+            Assert.True(part.Outline.SignedDistance(at) > box.Width / 2 + 6);
+            Assert.True(s.SetUp.ClearanceHeight > screw.Box.Z1);
+        }
+    });
+
+    [Fact]
+    public void Both_sides_use_the_same_screw_holes() => Assert.All((string[])["body", "neck"], part =>
+    {
+        Point2[] Places(string side) => [.. Named($"{part}-{side}").SetUp.KeepOuts.Select(k => k.Box.Plan.Centre).OrderBy(p => p.X).ThenBy(p => p.Y)];
+        Assert.All(Places("front").Zip(Places("back")), p => Assert.True(p.First.DistanceTo(p.Second) < 1e-6));
+    });
+
+    [Fact]
+    public void A_rack_without_a_ball_end_stops_with_the_way_out()
+    {
+        var shop = Samples.Shop with { Cutters = [.. Samples.Shop.Cutters.Where(c => c.Kind != CutterKind.BallEnd)] };
+        var finding = Planner.Plan(SampleParts.Design, shop).Findings.First(f => f.Code == "CUTTER-05");
+        Assert.Equal(Severity.Stops, finding.Severity);
+        Assert.NotEmpty(finding.Remedy);
+    }
+
+    [Fact]
+    public void A_bed_too_small_for_the_body_says_by_how_much()
+    {
+        var shop = Samples.Shop with { Machine = Samples.Machine with { TravelX = 300, TravelY = 300, BedX = 320, BedY = 320 } };
+        Assert.Contains("mm short", Planner.Plan(SampleParts.Design, shop).Findings.First(f => f.Code == "BED-01").Figure, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_same_design_gives_the_same_plan() =>
+        Assert.Equal(Say(Plan), Say(Planner.Plan(SampleParts.Design, Samples.Shop)));
+
+    private static string Say(Plan plan) => string.Join("\n", plan.SetUps.SelectMany(s => s.Operations.Select(o => $"{s.SetUp.Name} {s.SetUp.Placement} {o.Name} {o.Cutter.Name} {o.Feeds}")));
+}
