@@ -18,9 +18,6 @@ public readonly record struct Point2(double X, double Y)
     public Point2 Unit { get { var l = Length; return l > 0 ? new(X / l, Y / l) : this; } }
     /// <summary>Turned a quarter to the left.</summary>
     public Point2 Left => new(-Y, X);
-    /// <summary>The coordinates; derived points such as <see cref="Left"/> are points again and would print without end.</summary>
-    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"({X}, {Y})");
-
     public Point2 Turned(double angle)
     {
         var (sin, cos) = Math.SinCos(angle);

@@ -27,19 +27,6 @@ public static class CuttingPhysics
     public static double Power(double force, double width, double depth, double feed) =>
         Positive(force, nameof(force)) * Positive(width, nameof(width)) * Positive(depth, nameof(depth)) * Positive(feed, nameof(feed)) / 1000;
 
-    /// <summary>Distance between the passes of a ball that leaves ridges of a given height: s = 2·√(h·(2R − h)).</summary>
-    /// <param name="ballRadius">R, mm; &gt; 0.</param>
-    /// <param name="ridge">h, mm; 0 &lt; h ≤ R.</param>
-    /// <remarks>Right triangle with legs s/2 and R − h and hypotenuse R.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">R is not positive, or h lies outside (0, R].</exception>
-    public static double StepOverForScallop(double ballRadius, double ridge)
-    {
-        Positive(ballRadius, nameof(ballRadius));
-        if (!(ridge > 0 && ridge <= ballRadius))
-            throw new ArgumentOutOfRangeException(nameof(ridge), ridge, $"A ridge lies in (0, {ballRadius}] mm, at most the ball's radius.");
-        return 2 * Math.Sqrt(ridge * (2 * ballRadius - ridge));
-    }
-
     private static double Positive(double value, string name) =>
         value > 0 && double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Must be positive and finite.");
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using Solidbody.Machining.Feeds;
+using Solidbody.Machining.Toolpaths;
 
 namespace Solidbody.Machining.Tests.Feeds;
 
@@ -37,7 +38,7 @@ public class CuttingPhysicsTests
     [InlineData(3.175, 0.02, 0.7116179)]
     [InlineData(1.5, 0.01, 0.3458323)]
     public void Step_over_for_a_scallop_agrees_with_worked_values(double ballRadius, double ridge, double stepOver) =>
-        Assert.Equal(stepOver, CuttingPhysics.StepOverForScallop(ballRadius, ridge), 7);
+        Assert.Equal(stepOver, Scallop.Spacing(ballRadius, ridge), 7);
 
     [Fact]
     public void Feed_and_chip_load_are_each_others_inverse() =>
@@ -46,5 +47,5 @@ public class CuttingPhysicsTests
 
     [Fact]
     public void A_ridge_higher_than_the_ball_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => CuttingPhysics.StepOverForScallop(3, 3.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Scallop.Spacing(3, 3.1));
 }
