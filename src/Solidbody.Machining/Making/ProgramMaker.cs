@@ -96,7 +96,7 @@ public static class ProgramMaker
             SpindleSpeed = feeds.SpindleSpeed,
             Feed = motions.Max(m => m.Feed),
             Seconds = MotionTime.Seconds(motions, machine) + style.SpindleDwellSeconds,
-            Bounds = BoundsOf(motions),
+            Bounds = MotionBounds.Of(motions),
             Operations = [.. run.Parts.Select(p => p.Operation.Name)],
         };
         return (entry, ProgramWriter.Write(draft, style));
@@ -119,32 +119,6 @@ public static class ProgramMaker
             at = motions[^1].To;
         }
         return sections.ToImmutable();
-    }
-
-    /// <summary>Room of the tip: ends of all motions, and where arcs bulge beyond them the arc's extreme points.</summary>
-    private static Box3 BoundsOf(List<Motion> motions)
-    {
-        var plan = Box2.Empty;
-        foreach (var m in motions)
-        {
-            plan = plan.With(m.From.Plan).With(m.To.Plan);
-            if (m.IsArc) foreach (var p in Extremes(m)) plan = plan.With(p);
-        }
-        var heights = motions.SelectMany(m => new[] { m.From.Z, m.To.Z }).ToList();
-        return new(plan.X0, plan.Y0, heights.Min(), plan.X1, plan.Y1, heights.Max());
-    }
-
-    private static IEnumerable<Point2> Extremes(Motion arc)
-    {
-        var from = arc.From.Plan - arc.Centre;
-        var start = Math.Atan2(from.Y, from.X);
-        for (var k = 0; k < 4; k++)
-        {
-            var away = k * Math.PI / 2 - start;
-            away -= 2 * Math.PI * Math.Floor(away / (2 * Math.PI));   // counter-clockwise from the start, in [0, 2π)
-            var turned = arc.Sweep > 0 ? away : away - 2 * Math.PI;
-            if (Math.Abs(turned) <= Math.Abs(arc.Sweep)) yield return arc.Centre + from.Length * Point2.Polar(k * Math.PI / 2);
-        }
     }
 
     /// <summary>A name as a file name holds it: lower case letters, digits and hyphens.</summary>

@@ -44,9 +44,12 @@ public class ProgramMakerTests
             Assert.Contains(p.SetUp.Registration, h => p.SetUp.Placement.ToWork(new(h.Centre.X, h.Centre.Y, 0)).Plan.DistanceTo(m.To.Plan) < h.Diameter / 2 && m.To.Z >= -h.Depth - 0.001);
     });
 
-    [Fact]
-    public void No_cutter_is_used_twice_in_a_set_up() => Assert.All(Made.SetUps, s =>
-        Assert.Equal(s.Programs.Length, s.Programs.Select(p => p.Cutter.Name).Distinct().Count()));
+    [Fact] // Only the outline, which waits for every other cutter, may bring one back.
+    public void A_cutter_comes_back_only_for_the_outline() => Assert.All(Made.SetUps, s =>
+    {
+        var before = s.Programs.Where(p => !p.Operations.All(o => o.StartsWith("outline", StringComparison.Ordinal))).ToList();
+        Assert.Equal(before.Count, before.Select(p => p.Cutter.Name).Distinct().Count());
+    });
 
     [Fact]
     public void The_z_axis_keeps_up_with_every_feed() => Assert.All(Programs(), p =>
@@ -78,8 +81,9 @@ public class ProgramMakerTests
     [Fact]
     public void Made_again_the_texts_are_the_same_to_the_byte()
     {
-        var again = ProgramMaker.Make(Planner.Plan(SampleParts.Design, Samples.Shop), Samples.Shop, null, CancellationToken.None);
-        Assert.Equal(Made.Texts, again.Texts);
+        var again = ProgramMaker.Make(Planner.Plan(SampleParts.Design with { Parts = [SampleParts.Body] }, Samples.Shop), Samples.Shop, null, CancellationToken.None);
+        Assert.NotEmpty(again.Texts);
+        Assert.All(again.Texts, t => Assert.Equal(Made.Texts[t.Key], t.Value));
     }
 
     [Fact]
