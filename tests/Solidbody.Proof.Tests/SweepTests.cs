@@ -51,7 +51,7 @@ public sealed class SweepTests
                     if (!(Math.Abs(expected - got) < Sweeps.Tolerance(cutter)))
                         Assert.Fail($"{cutter.Kind} d {cutter.Diameter} at {p}: plain {expected}, kernel {got}; path {string.Join(" ", path)}");
                 }
-        }, iter: 400);
+        }, iter: 200);
 
     [Fact]
     public void The_statement_in_double_precision_agrees_with_the_plain_search() =>
@@ -64,7 +64,7 @@ public sealed class SweepTests
             var plain = Sweeps.PlainHeight(cutter, path, p);
             if (stated != plain && !(Math.Abs(stated - plain) < Sweeps.Tolerance(cutter)))
                 Assert.Fail($"{cutter.Kind} at {p}: {stated} against {plain}");
-        }, iter: 5_000);
+        }, iter: 3_000);
 
     [Fact]
     public void Profiles_are_the_cutters_own_surfaces() =>

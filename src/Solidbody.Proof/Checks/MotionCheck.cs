@@ -32,9 +32,10 @@ internal sealed record MotionCheck(Trespass OutsideTravel, Trespass IntoBed, int
             Chords.AddEnds(motion, ends);
             foreach (var p in ends)
             {
-                travel = travel.Or(Outside(setUp.Travel, p) - ProofLimits.Travel, p, motion.Line);
-                var below = -setUp.BedAllowance - p.Z - ProofLimits.Travel;
-                if (below > bed.By && !dowels.Any(d => p.Plan.DistanceTo(d.Centre) <= d.Diameter / 2)) bed = new(below, p, motion.Line);
+                var outside = Outside(setUp.Travel, p);
+                if (outside > ProofLimits.Travel) travel = travel.Or(outside, p, motion.Line);
+                var below = -setUp.BedAllowance - p.Z;
+                if (below > ProofLimits.Travel && below > bed.By && !dowels.Any(d => p.Plan.DistanceTo(d.Centre) <= d.Diameter / 2)) bed = new(below, p, motion.Line);
             }
         }
         return new(travel, bed, still);

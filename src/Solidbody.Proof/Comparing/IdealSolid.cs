@@ -14,6 +14,7 @@ internal sealed class IdealSolid(PartShape shape)
     private const double Growth = 1.5;      // from ring to ring
     private const int Directions = 16;      // a wall between two directions is over-estimated by 1/cos(π/16) − 1 = 2 % at most
     private const double Probe = 0.01;      // step for a face's slope
+    private const double Enough = 0.02;     // a distance as small as this needs no better figure
 
     private static readonly Point2[] Rays = [.. Enumerable.Range(0, Directions).Select(i => Point2.Polar(2 * Math.PI * i / Directions))];
 
@@ -21,11 +22,11 @@ internal sealed class IdealSolid(PartShape shape)
     /// <param name="p">Plan.</param>
     /// <param name="z">Height, part frame.</param>
     /// <param name="most">A bound already known, mm.</param>
-    /// <param name="enough">An answer as small as this need not be improved.</param>
-    public double DepthInside(Point2 p, double z, double most, double enough) => Search<ToAir>(p, z, most, enough);
+    /// <param name="exact">False for a bound that is quickly had and near on smooth faces.</param>
+    public double DepthInside(Point2 p, double z, double most, bool exact) => Search<ToAir>(p, z, most, exact);
 
     /// <summary>How far a point lies outside the part; 0 inside. At most <paramref name="most"/>.</summary>
-    public double DistanceTo(Point2 p, double z, double most, double enough) => Search<ToWood>(p, z, most, enough);
+    public double DistanceTo(Point2 p, double z, double most, bool exact) => Search<ToWood>(p, z, most, exact);
 
     private interface IGap
     {
@@ -47,12 +48,12 @@ internal sealed class IdealSolid(PartShape shape)
 
     /// <remarks>First a step down the slope of the gap, which settles steep smooth faces; then rings round the point, each direction that finds
     /// the place sought narrowed by halving. Every answer is the distance to a real place, so it never flatters.</remarks>
-    private double Search<TGap>(Point2 p, double z, double most, double enough) where TGap : IGap
+    private double Search<TGap>(Point2 p, double z, double most, bool exact) where TGap : IGap
     {
         double Gap(Point2 at) => TGap.Of(shape.At(at), z);
         var here = Gap(p);
         var best = Math.Min(most, here);
-        if (best <= enough) return best;
+        if (best <= Enough) return best;
         if (double.IsFinite(here))
         {
             Point2 slope = new((Gap(new(p.X + Probe, p.Y)) - Gap(new(p.X - Probe, p.Y))) / (2 * Probe), (Gap(new(p.X, p.Y + Probe)) - Gap(new(p.X, p.Y - Probe))) / (2 * Probe));
@@ -61,9 +62,9 @@ internal sealed class IdealSolid(PartShape shape)
             {
                 var step = here * steep / (1 + steep * steep);
                 best = Math.Min(best, Distance(step, Gap(p - step * slope.Unit)));
-                if (best <= enough) return best;
             }
         }
+        if (!exact || best <= Enough) return best;
         var inner = 0.0;
         for (var ring = Nearest; inner < Math.Min(best, Farthest); inner = ring, ring *= Growth)
             foreach (var ray in Rays)

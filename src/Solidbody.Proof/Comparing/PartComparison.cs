@@ -13,11 +13,11 @@ internal readonly record struct Spot(Point2 At, Side Face, double Deviation);
 /// <param name="Front">Map seen from the front.</param>
 /// <param name="Back">Map seen from the back.</param>
 /// <param name="Spots">The deepest gouge and the most wood left in every tile of the plan, by face.</param>
+/// <remarks>Bounds first, for every column; then each tile's largest are worked out exactly until the next bound is no larger than what has been
+/// found. A sound part has few large bounds (slivers of its walls), a spoilt one is settled by a few columns a tile.</remarks>
 internal sealed record PartComparison(DeviationMap Front, DeviationMap Back, IReadOnlyList<Spot> Spots)
 {
     private const int RowsPerBand = 64;
-    /// <summary>Side of a tile, mm: places nearer than this are told as one.</summary>
-    private const double Tile = 12;
 
     public static PartComparison Of(ColumnField field, PartShape shape, TabAllowance tabs, int threads, CancellationToken cancel)
     {
@@ -25,69 +25,32 @@ internal sealed record PartComparison(DeviationMap Front, DeviationMap Back, IRe
         var front = new DeviationMap(grid, new float[grid.Count]);
         var back = new DeviationMap(grid, new float[grid.Count]);
         var comparer = new ColumnComparer(shape, tabs);
-        var bands = (grid.Rows + RowsPerBand - 1) / RowsPerBand;
         var how = new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel };
-        var design = new DesignColumn[bands][];
-        for (var first = 0; first < bands; first += threads)
-        {
-            var end = Math.Min(bands, first + threads);
-            for (var band = first; band < end; band++)
-            {
-                var part = BandOf(grid, band);
-                design[band] = new DesignColumn[part.Count];
-                shape.Sample(part, design[band]);
-            }
-            Parallel.For(first, end, how, band =>
-            {
-                CompareBand(field, comparer, design[band], band * RowsPerBand, front, back);
-                design[band] = [];
-            });
-        }
-        return new(front, back, [.. SpotsOf(front, Side.Front), .. SpotsOf(back, Side.Back)]);
+        Bound(field, shape, comparer, front, back, how);
+        var tiles = new TileRefiner(field, shape, comparer);
+        return new(front, back, [.. tiles.Refine(front, Side.Front, how), .. tiles.Refine(back, Side.Back, how)]);
     }
 
-    private static Grid BandOf(Grid grid, int band) => grid with
-    {
-        Y0 = grid.Y0 + band * RowsPerBand * grid.Cell,
-        Rows = Math.Min(RowsPerBand, grid.Rows - band * RowsPerBand),
-    };
-
-    private static void CompareBand(ColumnField field, ColumnComparer comparer, DesignColumn[] design, int firstRow, DeviationMap front, DeviationMap back)
+    /// <summary>Fills both maps with bounds, a few bands of rows at a time so that the design's columns need little room.</summary>
+    private static void Bound(ColumnField field, PartShape shape, ColumnComparer comparer, DeviationMap front, DeviationMap back, ParallelOptions how)
     {
         var grid = field.Grid;
-        // A distance changes no faster than one moves: within half of it, one that is far past every limit speaks for its neighbours.
-        var block = Math.Max(1, (int)(IdealSolid.Farthest / 2 / Math.Sqrt(2) / grid.Cell));
-        var known = new CellDeviation[grid.Columns / block + 1];
-        for (var i = 0; i < design.Length; i++)
+        for (var firstRow = 0; firstRow < grid.Rows; firstRow += RowsPerBand * how.MaxDegreeOfParallelism)
         {
-            var (row, column) = (firstRow + i / grid.Columns, i % grid.Columns);
-            if (column == 0 && (row - firstRow) % block == 0) Array.Clear(known);
-            ref var near = ref known[column / block];
-            var deviation = comparer.Compare(grid.Centre(column, row), design[i], field.Bottom(column, row), field.Top(column, row), near);
-            if (!design[i].IsEmpty) near = near.Or(deviation.AtLeast(IdealSolid.Farthest));
-            front.Values[row * grid.Columns + column] = (float)deviation.Front;
-            back.Values[row * grid.Columns + column] = (float)deviation.Back;
-        }
-    }
-
-    private static IEnumerable<Spot> SpotsOf(DeviationMap map, Side face)
-    {
-        var grid = map.Grid;
-        var cells = Math.Max(1, (int)(Tile / grid.Cell));
-        for (var row0 = 0; row0 < grid.Rows; row0 += cells)
-            for (var column0 = 0; column0 < grid.Columns; column0 += cells)
+            var band = grid with { Y0 = grid.Y0 + firstRow * grid.Cell, Rows = Math.Min(RowsPerBand * how.MaxDegreeOfParallelism, grid.Rows - firstRow) };
+            var design = new DesignColumn[band.Count];
+            shape.Sample(band, design);
+            var start = firstRow;
+            Parallel.For(0, band.Rows, how, i =>
             {
-                var (low, high) = (0f, 0f);
-                var (lowAt, highAt) = (default(Point2), default(Point2));
-                for (var row = row0; row < Math.Min(row0 + cells, grid.Rows); row++)
-                    for (var column = column0; column < Math.Min(column0 + cells, grid.Columns); column++)
-                    {
-                        var value = map.At(column, row);
-                        if (value < low) (low, lowAt) = (value, grid.Centre(column, row));
-                        if (value > high) (high, highAt) = (value, grid.Centre(column, row));
-                    }
-                if (low < 0) yield return new(lowAt, face, low);
-                if (high > 0) yield return new(highAt, face, high);
-            }
+                var row = start + i;
+                for (var column = 0; column < grid.Columns; column++)
+                {
+                    var deviation = comparer.Compare(grid.Centre(column, row), design[i * grid.Columns + column], field.Bottom(column, row), field.Top(column, row), exact: false);
+                    front.Values[row * grid.Columns + column] = (float)deviation.Front;
+                    back.Values[row * grid.Columns + column] = (float)deviation.Back;
+                }
+            });
+        }
     }
 }

@@ -43,8 +43,9 @@ internal static class CutPath
         return [.. segments];
     }
 
-    /// <summary>Whether the next piece starts where this one ends, so that its own start looks after the columns there.</summary>
-    private static bool Continues(in CutSegment a, in CutSegment b) => a.X1 == b.X0 && a.Y1 == b.Y0 && a.Z1 == b.Z0;
+    /// <summary>Whether the next piece starts where this one ends, so that its own start looks after the columns there. A rapid looks after
+    /// none that a feed should have cut: it is asked whether it meets wood.</summary>
+    private static bool Continues(in CutSegment a, in CutSegment b) => a.X1 == b.X0 && a.Y1 == b.Y0 && a.Z1 == b.Z0 && a.IsRapid == b.IsRapid;
 
     private static IEnumerable<Piece> Pieces(PartPoint from, PartPoint to, int up, CutterProfile profile)
     {

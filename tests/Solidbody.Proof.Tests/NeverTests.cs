@@ -1,0 +1,80 @@
+using Solidbody.Findings;
+using Solidbody.Geometry;
+using Solidbody.Programs;
+
+namespace Solidbody.Proof.Tests;
+
+/// <summary>What must never happen on a machine, done on purpose to a sound job: each gives its one finding, with program and line.</summary>
+public sealed class NeverTests
+{
+    [Fact]
+    public void A_rapid_through_wood_is_told_with_line_and_depth()
+    {
+        var texts = BlockJob.Texts();
+        var line = BlockProofTests.Edit(texts, BlockJob.DrillFile, lines => Array.IndexOf(lines, "G0 Z16.5"), _ => "G0 Z14");
+        var finding = Found(BlockJob.Prove(texts), "PROOF-04");
+        Assert.Contains($"{BlockJob.DrillFile} line {line}", finding.Place, StringComparison.Ordinal);
+        Assert.StartsWith("2.0", finding.Figure, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Leaving_the_travel_is_told() =>
+        Assert.StartsWith("3.0", Found(With(0, s => s with { Travel = s.Travel with { Z1 = 27 } }), "PROOF-05").Figure, StringComparison.Ordinal);
+
+    [Fact]
+    public void Cutting_into_the_bed_is_told_but_not_for_registration_holes()
+    {
+        Assert.StartsWith("0.1", Found(With(1, s => s with { BedAllowance = 0.1 }), "PROOF-06").Figure, StringComparison.Ordinal);
+        Assert.DoesNotContain(With(0, s => s with { BedAllowance = 0.1, Registration = [new("dowel", new(60, -12), 8)] }).Findings, f => f.Code == "PROOF-06");
+    }
+
+    [Theory] // A screw's head beside the outline's path: near enough for the cutter; or, low beside the deep cut, for nothing.
+    [InlineData(-12, -8, 25, true)]
+    [InlineData(-12, -9.5, 25, false)]
+    public void A_keep_out_is_told_when_entered(double x0, double x1, double z1, bool entered)
+    {
+        // The outline's path runs at x = −3 of the part, its edge at −6.
+        var box = new Box3(70 + x0 + (entered ? 3 : 0), 70 - 5, 21, 70 + x1 + (entered ? 3 : 0), 70 + 5, z1);
+        var findings = With(1, s => s with { KeepOuts = [new("screw 1", box)] }).Findings.Where(f => f.Code == "PROOF-07").ToArray();
+        Assert.Equal(entered, findings.Length > 0);
+        if (entered) Assert.Contains("screw 1", findings[0].Place, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Feeding_with_a_standing_spindle_is_told()
+    {
+        var texts = BlockJob.Texts();
+        BlockProofTests.Edit(texts, BlockJob.CarveFile, lines => Array.IndexOf(lines, "M3 S18000"), _ => "M5");
+        Assert.Contains(BlockJob.CarveFile, Found(BlockJob.Prove(texts), "PROOF-08").Place, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Flutes_shank_and_collet_are_told()
+    {
+        ProofResult Cut(Func<Cutter, Cutter> change) => With(0, s => s with { Programs = s.Programs.SetItem(0, s.Programs[0] with { Cutter = change(s.Programs[0].Cutter) }) });
+        // Steps of 4 mm with edges of 3.5 mm.
+        Assert.StartsWith("0.5", Found(Cut(c => c with { FluteLength = 3.5 }), "PROOF-09").Figure, StringComparison.Ordinal);
+        // The through hole is 21 mm deep: a thicker shank meets its wall above 15 mm of edges.
+        Assert.Contains("through hole", Found(Cut(c => c with { FluteLength = 15, ShankDiameter = 8 }), "PROOF-10").Place, StringComparison.Ordinal);
+        var beside = Found(Cut(c => c with { FluteLength = 15 }), "PROOF-11");
+        Assert.Equal(Severity.Warns, beside.Severity);
+        Assert.StartsWith("1.2", Found(Cut(c => c with { FluteLength = 15, StickOut = 20 }), "PROOF-12").Figure, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Setting_out_below_the_wood_is_told()
+    {
+        var texts = BlockJob.Texts();
+        BlockProofTests.Edit(texts, BlockJob.DrillFile, lines => Array.IndexOf(lines, "G0 Z30"), _ => "G0 Z20");
+        Assert.Contains("line 2", Found(BlockJob.Prove(texts), "PROOF-16").Place, StringComparison.Ordinal);
+    }
+
+    private static ProofResult With(int index, Func<SetUp, SetUp> change)
+    {
+        var setUps = BlockJob.SetUps();
+        return BlockJob.Prove(null, setUps.SetItem(index, change(setUps[index])), cell: 0.4);
+    }
+
+    private static Finding Found(ProofResult proof, string code) =>
+        proof.Findings.FirstOrDefault(f => f.Code == code) ?? throw new InvalidOperationException($"{code} was not told; told were: {string.Join("\n", proof.Findings)}");
+}
