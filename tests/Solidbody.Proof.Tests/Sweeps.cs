@@ -84,6 +84,7 @@ internal static class Sweeps
         return false;
     }
 
-    /// <summary>1e-5 mm away from the rim; a hollow cutter's slopes are level steps of 0.001 mm, met by an edge that is steep near its tip.</summary>
-    public static double Tolerance(Cutter cutter) => cutter.Kind == CutterKind.Roundover ? 2e-3 : 1e-5;
+    /// <summary>1e-5 mm away from the rim, and what taking the rim's contact a millionth of R inside costs on the steepest path tried (g = 3);
+    /// a hollow cutter's slopes are level steps of 0.001 mm, met by an edge that is steep near its tip.</summary>
+    public static double Tolerance(Cutter cutter) => cutter.Kind == CutterKind.Roundover ? 2e-3 : 1e-5 + 3 * (1 - Proof.Cutting.SweptHeight.RimFactor) * cutter.Radius;
 }

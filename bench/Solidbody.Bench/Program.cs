@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Solidbody.Bench.SweepKernelBench).Assembly).Run(args);
