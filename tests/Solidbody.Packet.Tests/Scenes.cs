@@ -96,19 +96,7 @@ internal static class Scenes
         };
     }
 
-    /// <summary>The wood of a part whose faces are level: its outline, rooms and holes, worked out here by themselves.</summary>
-    public static Func<Point2, DesignColumn> Columns(Part part) => p =>
-    {
-        if (!part.Outline.Contains(p)) return DesignColumn.Empty;
-        var (bottom, top) = (part.Back.Z(p.X, p.Y), part.Front.Z(p.X, p.Y));
-        foreach (var room in part.Pockets.Where(r => r.Region.Contains(p)))
-            if (room.From == Side.Front) top = Math.Min(top, room.Floor.Z(p.X, p.Y));
-            else bottom = Math.Max(bottom, room.Floor.Z(p.X, p.Y));
-        if (part.Holes.Any(h => h.Through && h.Centre.DistanceTo(p) < h.Diameter / 2)) return DesignColumn.Empty;
-        return new(bottom, top, bottom, top);
-    };
-
-    public static byte[] Print(SheetInput input) => SheetPrinter.Print(input, Columns(input.Part));
+    public static byte[] Print(SheetInput input) => SheetPrinter.Print(input);
 
     private static ProgramEntry Program(int number, string name, CutterKind kind, double diameter, int flutes, double turns, double feed, double seconds) => new()
     {

@@ -15,12 +15,12 @@ internal sealed class CrossSection
     private const int Samples = 600;
 
     private readonly SetUp setUp;
-    private readonly Func<Point2, DesignColumn> columnAt;
+    private readonly PartShape shape;
 
-    public CrossSection(SetUp setUp, Part part, Func<Point2, DesignColumn> columnAt)
+    public CrossSection(SetUp setUp, Part part)
     {
         this.setUp = setUp;
-        this.columnAt = columnAt;
+        shape = new PartShape(part);
         X = TellingPlace(part, setUp.Placement.Up);
         var blank = setUp.Blank;
         Scale = SheetFormat.ScaleFor(blank.Width, blank.Thickness, WidestOnPaper, 30);
@@ -101,7 +101,7 @@ internal sealed class CrossSection
         for (var i = 0; i <= Samples; i++)
         {
             var laidY = y0 + (y1 - y0) * i / Samples;
-            var column = columnAt(new(X, LaidY(laidY)));
+            var column = shape.At(new(X, LaidY(laidY)));
             if (column.IsEmpty) { Close(); continue; }
             var (a, b) = (WorkZ(column.Bottom), WorkZ(column.Top));
             bottoms.Add(onPaper(laidY, Math.Min(a, b)));

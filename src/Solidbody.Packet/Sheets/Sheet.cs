@@ -1,17 +1,16 @@
 using PdfSharp.Pdf;
 using Solidbody.Geometry;
-using Solidbody.Instrument;
 using Solidbody.Packet.Drawing;
 using Solidbody.Programs;
 
 namespace Solidbody.Packet.Sheets;
 
 /// <summary>One set-up's sheet while it is laid out: what is left to set, and how much room the page still has.</summary>
-internal sealed class Sheet(PdfDocument document, SheetInput input, Func<Point2, DesignColumn> columnAt) : IDisposable
+internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposable
 {
     private readonly SetUp setUp = input.SetUp;
     private readonly BedDrawing bed = new(input, SheetFormat.Bed);
-    private readonly CrossSection section = new(input.SetUp, input.Part, columnAt);
+    private readonly CrossSection section = new(input.SetUp, input.Part);
     private Paper paper = null!;
     private int pages;
     private double y;          // where the page goes on

@@ -1,7 +1,5 @@
 using System.Globalization;
 using PdfSharp.Pdf;
-using Solidbody.Geometry;
-using Solidbody.Instrument;
 using Solidbody.Packet.Fonts;
 
 namespace Solidbody.Packet.Sheets;
@@ -18,12 +16,6 @@ public static class SheetPrinter
     public static byte[] Print(SheetInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        return Print(input, new PartShape(input.Part).At);
-    }
-
-    /// <summary>As above, the section's wood given by the caller.</summary>
-    internal static byte[] Print(SheetInput input, Func<Point2, DesignColumn> columnAt)
-    {
         SheetFonts.Use();
         using var document = new PdfDocument();
         document.Info.Title = $"{input.Instrument}: {input.SetUp.Title}";
@@ -34,7 +26,7 @@ public static class SheetPrinter
         var id = input.SetUp.Order.ToString("D16", CultureInfo.InvariantCulture);
         document.Internals.FirstDocumentID = id;
         document.Internals.SecondDocumentID = id;
-        using (var sheet = new Sheet(document, input, columnAt)) sheet.Draw();
+        using (var sheet = new Sheet(document, input)) sheet.Draw();
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
         return stream.ToArray();
