@@ -26,7 +26,7 @@ public static class Designer
         var headstock = NeckMaker.Headstock(definition);
         var back = NeckMaker.Back(definition, profile);
         ImmutableArray<Part> parts = [BodyMaker.Make(definition, outline), NeckMaker.Make(definition, back, headstock), FretboardMaker.Make(definition)];
-        findings = [.. findings, .. Fit.Check(definition, parts, outline, back, headstock)];
+        findings = [.. findings, .. Fit.Check(definition, parts, back, headstock)];
         return new(definition, definition.Hand == Hand.Left ? [.. parts.Select(Mirror.Of)] : parts, findings);
     }
 }

@@ -110,12 +110,12 @@ public sealed record HornShape
     {
         double Miss(double angle) { var (v, a) = flank(angle); return v.X * Math.Sin(a) + v.Y * Math.Cos(a); }
         var (low, high) = (-0.35, 1.1);
-        var atLow = Math.Sign(Miss(low));
-        if (atLow == Math.Sign(Miss(high))) return double.NaN;
+        var atLow = Miss(low) > 0;
+        if (atLow == Miss(high) > 0) return double.NaN;
         for (var i = 0; i < 44; i++)
         {
             var middle = (low + high) / 2;
-            if (Math.Sign(Miss(middle)) == atLow) low = middle; else high = middle;
+            if (Miss(middle) > 0 == atLow) low = middle; else high = middle;
         }
         return (low + high) / 2;
     }

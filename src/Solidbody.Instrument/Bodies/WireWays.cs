@@ -50,12 +50,13 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         if (name == RoomNames.Bridge)
         {
             var bridge = d.Body.Bridge;
-            // Under the half of the plate that faces the controls, clear of its screws and strings.
+            // Under the half of the plate that faces the controls, the whole way clear of its screws and strings.
             var holes = BridgeHoles.Of(d).ToImmutableArray();
             var (x0, x1, y) = (d.Scale + bridge.PlateFrom, d.Scale + bridge.PlateTo, bridge.PlateHalfWidth);
-            var toTreble = (d.Body.Controls?.CentreY ?? 1) >= 0;
+            var controls = d.Body.Controls is { } c ? new Point2(c.CentreX, c.CentreY) : (Point2?)null;
+            var toTreble = controls is not { Y: < 0 };
             var box = new Box2(x0, toTreble ? 0 : -y, x1, toTreble ? y : 0);
-            var at = Clearest.Point(box, p => Math.Min(Math.Min(p.X - x0, x1 - p.X), Math.Min(y - Math.Abs(p.Y), holes.Length == 0 ? y : holes.Min(h => h.Centre.DistanceTo(p) - h.Diameter / 2))));
+            var at = Clearest.Point(box, p => Math.Min(Math.Min(p.X - x0, x1 - p.X), Math.Min(y - Math.Abs(p.Y), holes.Length == 0 ? y : holes.Min(h => Segments.Distance(h.Centre, p, controls ?? p) - h.Diameter / 2))));
             return new(null, at ?? box.Centre, 0, 0);
         }
         if (pockets.FirstOrDefault(p => p.Name == name) is not { } pocket) return null;

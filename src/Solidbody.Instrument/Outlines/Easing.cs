@@ -22,7 +22,7 @@ internal sealed record Easing(Point2 Station, ImmutableArray<Point2> Points, dou
     {
         var (sin, cos) = Math.SinCos(half / 2);
         var leg = 2 * radius * sin / (cos * cos);
-        var sign = Math.Sign(turn);
+        var sign = turn > 0 ? 1 : -1;
         var station = at - sign * (leg * sin / 3) * Point2.Polar(heading).Left;
         var points = ImmutableArray.CreateBuilder<Point2>(count);
         var direction = heading + sign * half / 2;

@@ -1,0 +1,97 @@
+using Solidbody.Findings;
+using Solidbody.Geometry;
+using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Necks;
+using Solidbody.Instrument.Outlines;
+
+namespace Solidbody.Instrument.Checks;
+
+internal static class BodyChecks
+{
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. Walls(body), .. Controls(d.Body, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body), .. Wires(body)];
+
+    private static IEnumerable<Finding> Walls(Part body)
+    {
+        var rooms = body.Pockets;
+        for (var i = 0; i < rooms.Length; i++)
+            for (var j = i + 1; j < rooms.Length; j++)
+            {
+                if (!SameHeight(rooms[i], rooms[j]) || rooms[i].From == Side.Back && rooms[j].From == Side.Back) continue;
+                var wall = Gap(rooms[i].Region, rooms[j].Region);
+                if (!(wall >= Limits.BetweenRooms)) yield return BodyFindings.BetweenRooms(rooms[i].Name, rooms[j].Name, wall);
+            }
+        foreach (var room in rooms.Where(r => r.Name != RoomNames.NeckPocket))
+        {
+            var (wall, least) = (room.Region.Loops[0].Points.Min(p => -body.Outline.SignedDistance(p)), room.Name == RoomNames.CoverLedge ? Limits.LedgeToEdge : Limits.ToEdge);
+            if (!(wall >= least)) yield return BodyFindings.ToEdge(room.Name, wall, least);
+        }
+        foreach (var hole in body.Holes)
+            foreach (var room in rooms)
+            {
+                // Screws of the neck belong into its pocket, shafts into the control cavity.
+                if (!SameHeight(hole, room) || room.Name == RoomNames.NeckPocket && hole.Name.StartsWith("neck screw", StringComparison.Ordinal)) continue;
+                if (room.From == Side.Back && hole.From == Side.Front && room.Region.Contains(hole.Centre)) continue;
+                if (room.Region.SignedDistance(hole.Centre) - hole.Diameter / 2 is var wall && !(wall >= Limits.HoleToRoom)) yield return BodyFindings.HoleAtRoom(hole.Name, room.Name, wall);
+            }
+    }
+
+    private static bool SameHeight(Pocket a, Pocket b) => a.From == b.From || (a.From == Side.Front ? a : b).Floor.Z(0, 0) < (a.From == Side.Front ? b : a).Floor.Z(0, 0) + Limits.BetweenRooms;
+    private static bool SameHeight(Hole hole, Pocket room) => hole.From == room.From || (room.From == Side.Front ? room.Floor.Z(0, 0) < hole.Tip + Limits.HoleToRoom : hole.Tip < room.Floor.Z(0, 0) + Limits.HoleToRoom);
+    private static double Gap(Region a, Region b) => Math.Min(Segments.Gap(a.Loops[0], b), Segments.Gap(b.Loops[0], a));
+
+    private static IEnumerable<Finding> Controls(BodyDefinition definition, Part body)
+    {
+        if (definition.Controls is not { } c) yield break;
+        if (!(c.Floor >= Limits.UnderControls)) yield return BodyFindings.ThinFront(c.Floor);
+        if (definition.Thickness - c.Floor - c.LedgeDepth is var left && !(left >= Limits.UnderControls)) yield return BodyFindings.CoverIntoAir(left);
+        var cavity = body.Pockets.First(p => p.Name == RoomNames.Controls).Region;
+        foreach (var s in c.Shafts)
+        {
+            var at = new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle);
+            if (!(-cavity.SignedDistance(at) >= s.Diameter / 2 + 1)) yield return BodyFindings.ShaftOutside(s.Name, at);
+        }
+    }
+
+    private static IEnumerable<Finding> Bridge(InstrumentDefinition d, Part body)
+    {
+        var b = d.Body.Bridge;
+        var plate = Shapes.Rectangle(new(d.Scale + (b.PlateFrom + b.PlateTo) / 2, 0), b.PlateTo - b.PlateFrom, 2 * b.PlateHalfWidth);
+        if (plate.Points.Min(p => -body.Outline.SignedDistance(p)) is var wall && !(wall >= Limits.ToEdge)) yield return BodyFindings.BridgeOffBody(wall);
+        if (d.Body.Thickness - b.ScrewDepth - Drilling.Cone(b.ScrewPilot) is var left && !(left >= Limits.BeyondScrew)) yield return BodyFindings.BridgeScrewTooLong(left);
+        if (b.StringThroughAt is not null && b.Ferrule > 0 && !(b.FerruleDepth <= d.Body.Thickness / 2)) yield return BodyFindings.FerruleTooDeep(b.FerruleDepth, d.Body.Thickness / 2);
+    }
+
+    private static IEnumerable<Finding> Pickups(InstrumentDefinition d)
+    {
+        var strings = Strings.Of(d);
+        foreach (var p in d.Body.Pickups)
+        {
+            if (p.AlongY / 2 * Math.Cos(p.Turn) - strings.Spread(p.CentreX) / 2 is var inside && !(inside >= Limits.StringInPickup)) yield return BodyFindings.PickupBesideStrings(p.Name, inside);
+            if (d.Body.Thickness - p.Depth is var floor && !(floor >= Limits.UnderPickup)) yield return BodyFindings.ThinUnderPickup(p.Name, floor);
+            var reach = p.AlongX / 2 * Math.Cos(p.Turn) + p.AlongY / 2 * Math.Abs(Math.Sin(p.Turn));
+            if (p.CentreX + reach - (d.Scale + d.Body.Bridge.PlateFrom) is > 0 and var overlap) yield return BodyFindings.PickupUnderBridge(p.Name, overlap);
+        }
+    }
+
+    private static IEnumerable<Finding> Joint(BodyDefinition definition, Part body) => definition.Pieces < 2 ? [] :
+        body.Holes.Where(h => (h.Name.StartsWith("neck screw", StringComparison.Ordinal) || h.Name.StartsWith("bridge screw", StringComparison.Ordinal)) && Math.Abs(h.Centre.Y) < h.Diameter / 2 + Limits.ScrewToJoint)
+            .Select(h => BodyFindings.ScrewOnJoint(h.Name, Math.Abs(h.Centre.Y)));
+
+    private static IEnumerable<Finding> Edges(BodyDefinition definition, Part body)
+    {
+        if (definition.FrontEdgeRadius > 0 && !body.EdgeRounds.Any(e => e.From == Side.Front)) yield return BodyFindings.NoFrontPath(definition.FrontEdgeRadius);
+        if (definition.Thickness - definition.FrontEdgeRadius - definition.BackEdgeRadius is var left && !(left >= Limits.UnderControls)) yield return BodyFindings.EdgesMeet(left);
+    }
+
+    private static IEnumerable<Finding> Wires(Part body) =>
+        from bore in body.HandBores
+        from hole in body.Holes
+        let low = Math.Min(bore.A.Z, bore.B.Z) - bore.Diameter / 2
+        let high = Math.Max(bore.A.Z, bore.B.Z) + bore.Diameter / 2
+        where hole.From == Side.Front ? hole.Tip < high + Limits.HoleToRoom : hole.Tip > low - Limits.HoleToRoom
+        // A shaft's hole ends in the cavity the wire ends in.
+        where !body.Pockets.Any(p => p.Name == RoomNames.Controls && p.Region.Contains(hole.Centre))
+        let wall = Segments.Distance(hole.Centre, bore.A.Plan, bore.B.Plan) - hole.Diameter / 2 - bore.Diameter / 2
+        where !(wall >= Limits.HoleToRoom)
+        select BodyFindings.WireAtHole(bore.Name, hole.Name, wall);
+}

@@ -1,0 +1,26 @@
+namespace Solidbody.Instrument.Checks;
+
+/// <summary>The limits of fit and strength, mm, in one table. Common practice, no source, unless stated.</summary>
+internal static class Limits
+{
+    public const string Practice = "common practice, no source", OwnShapes = "rules of our own shapes, docs/shapes.md", OwnFile = "the instrument file";
+
+    /// <summary>Wall between two rooms, and from a room to the body's edge; ledges are shallow and take less.</summary>
+    public const double BetweenRooms = 5, ToEdge = 8, LedgeToEdge = 3, HoleToRoom = 2;
+    /// <summary>Wood left under pocket, pickup cavity, and control cavity.</summary>
+    public const double UnderPocket = 15, UnderPickup = 8, UnderControls = 5;
+    /// <summary>Wood beyond a blind screw hole's tip; wood from a heel screw to the heel's side; screw to the joint of two pieces, beside the hole.</summary>
+    public const double BeyondScrew = 1.5, ScrewToSide = 5, ScrewToJoint = 3;
+    /// <summary>Rod channel to the heel's end; hollows of the back must let a 12.7 mm ball-end in with room to spare (docs/shapes.md).</summary>
+    public const double RodToHeelEnd = 3, HollowRadius = 8;
+    /// <summary>Shaft left below the glue plane beyond the upright lip.</summary>
+    public const double ShaftBelowLip = 2;
+    /// <summary>Tuner post to the headstock's edge; posts of opposite sides; string to another string's post (docs/shapes.md).</summary>
+    public const double PostToEdge = 9, OppositePosts = 16, OppositePostsBass = 24, StringToPost = 2;
+    /// <summary>From this post radius on, tuners are a bass's; room a tuner's casing takes behind its neighbour.</summary>
+    public const double BassPostRadius = 4.5, TunerPitch = 22, TunerPitchBass = 36;
+    /// <summary>Hollow at the nut: (u of the edge's start)² ≥ 40 mm × its rise keeps its radius at 8 mm (docs/shapes.md).</summary>
+    public const double NutHollow = 40;
+    /// <summary>Board outside the outer string; string inside a pickup's cavity; board left under a fret slot's end, and under a dot.</summary>
+    public const double StringToEdge = 2, StringInPickup = 2, UnderSlot = 0.8, UnderDot = 1, DotToSlot = 0.3;
+}

@@ -1,0 +1,13 @@
+using System.Globalization;
+using Solidbody.Geometry;
+
+namespace Solidbody.Instrument.Checks;
+
+/// <summary>Figures as findings say them.</summary>
+internal static class Say
+{
+    public static string Mm(double v) => v.ToString("0.00", CultureInfo.InvariantCulture) + " mm";
+    public static string At(Point2 p) => string.Create(CultureInfo.InvariantCulture, $"x {p.X:0.0}, y {p.Y:0.0}");
+    public static string AtLeast(double v) => "at least " + Mm(v);
+    public static string AtMost(double v) => "at most " + Mm(v);
+}

@@ -1,0 +1,80 @@
+using Solidbody.Findings;
+
+namespace Solidbody.Instrument.Tests;
+
+/// <summary>Each finding fires when one figure of the sound band guitar is spoilt, and only then.</summary>
+public class FindingTests
+{
+    private static InstrumentDefinition G => Workshop.Guitar;
+    private static InstrumentDefinition Body(Func<BodyDefinition, BodyDefinition> change) => G with { Body = change(G.Body) };
+    private static InstrumentDefinition Head(Func<HeadstockDefinition, HeadstockDefinition> change) => G with { Headstock = change(G.Headstock) };
+    private static InstrumentDefinition Neck(Func<NeckDefinition, NeckDefinition> change) => G with { Neck = change(G.Neck) };
+    private static InstrumentDefinition Board(Func<FretboardDefinition, FretboardDefinition> change) => G with { Fretboard = change(G.Fretboard) };
+    private static InstrumentDefinition Screws(Func<ScrewPattern, ScrewPattern> change) => Neck(n => n with { Heel = n.Heel with { Screws = change(n.Heel.Screws) } });
+    private static InstrumentDefinition Pickup(Func<PickupDefinition, PickupDefinition> change) => Body(b => b with { Pickups = [change(b.Pickups[0]), b.Pickups[1]] });
+
+    private static readonly Dictionary<string, InstrumentDefinition> Spoilt = new()
+    {
+        ["OUTLINE-01"] = Body(b => b with { Outline = b.Outline with { UpperBoutAt = 0.95 } }),
+        ["HEAD-01"] = Head(h => h with { TunersTreble = 1 }),
+        ["HEAD-02"] = Head(h => h with { FirstPost = 20 }),
+        ["HEAD-03"] = G with { Headstock = Shape.HeadstockDefinition("three and three") with { Splay = 0, TunerPitch = 60 } },
+        ["HEAD-04"] = G with { Nut = G.Nut with { StringSpread = 8 } },
+        ["HEAD-05"] = Head(h => h with { EdgeDistance = 8 }),
+        ["HEAD-06"] = Head(h => h with { TipLength = 10, TipLeg = 20, TipRadius = 5, OgeeBass = 6 }),
+        ["HEAD-07"] = Head(h => h with { TunerPitch = 20 }),
+        ["HEAD-08"] = Head(h => h with { TunerPitch = 5 }),
+        ["NECK-01"] = Neck(n => n with { Profile = "X" }),
+        ["NECK-02"] = Neck(n => n with { ThicknessAtFret1 = 10 }),
+        ["NECK-03"] = Neck(n => n with { Heel = n.Heel with { BlendCentre = 330, BlendEdgeExtra = 60 } }),
+        ["NECK-04"] = Neck(n => n with { Heel = n.Heel with { BlendCentre = 90 } }),
+        ["NECK-05"] = Head(h => h with { Drop = 12, Thickness = 22 }),
+        ["ROD-01"] = Neck(n => n with { ThicknessAtFret1 = 18 }),
+        ["ROD-02"] = Neck(n => n with { Rod = n.Rod with { End = 462 } }),
+        ["ROD-03"] = Neck(n => n with { Rod = n.Rod with { Start = 5 } }),
+        ["SCREW-01"] = Screws(s => s with { PilotDepth = 18 }),
+        ["SCREW-02"] = Screws(s => s with { AlongY = 8, AlongX = 60 }),
+        ["SCREW-03"] = Screws(s => s with { AlongY = 52 }),
+        ["POCKET-01"] = Body(b => b with { Pocket = b.Pocket with { Depth = 20 } }),
+        ["POCKET-02"] = Body(b => b with { Thickness = 30 }),
+        ["POCKET-03"] = Body(b => b with { Outline = b.Outline with { Treble = ((ShoulderDefinition.Horned)b.Outline.Treble) with { ShoulderMargin = 8 } } }),
+        ["POCKET-04"] = Body(b => b with { Pocket = b.Pocket with { CornerRadius = 30 } }),
+        ["WALL-01"] = Pickup(p => p with { CentreX = 486 }),
+        ["WALL-02"] = Body(b => b with { Controls = b.Controls! with { CentreY = 128 } }),
+        ["WALL-03"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(-20, 30), (22, 36)] } }),
+        ["CONTROL-01"] = Body(b => b with { Controls = b.Controls! with { Floor = 4 } }),
+        ["CONTROL-02"] = Body(b => b with { Controls = b.Controls! with { Shafts = [new("volume shaft", 55, 0, 9.5)] } }),
+        ["CONTROL-03"] = Body(b => b with { Controls = b.Controls! with { Floor = 40 } }),
+        ["BRIDGE-01"] = Body(b => b with { Bridge = b.Bridge with { PlateTo = 128 } }),
+        ["BRIDGE-02"] = Body(b => b with { Bridge = b.Bridge with { ScrewDepth = 43 } }),
+        ["BRIDGE-03"] = Body(b => b with { Bridge = b.Bridge with { FerruleDepth = 25 } }),
+        ["PICKUP-01"] = Pickup(p => p with { AlongY = 48 }),
+        ["PICKUP-02"] = Pickup(p => p with { Depth = 40 }),
+        ["PICKUP-03"] = Body(b => b with { Pickups = [b.Pickups[0], b.Pickups[1] with { CentreX = 603 }] }),
+        ["JOINT-01"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(22, 0), (22, 36)] } }),
+        ["EDGE-01"] = Body(b => b with { FrontEdgeRadius = 400 }),
+        ["EDGE-02"] = Body(b => b with { BackEdgeRadius = 36 }),
+        ["WIRE-01"] = Pickup(p => p with { Depth = 9 }),
+        ["WIRE-02"] = Body(b => b with { WireWays = [new("neck pickup", "controls", 6)], Bridge = b.Bridge with { Screws = [(-75, 34), (22, -36)] } }),
+        ["WIRE-03"] = Body(b => b with { WireWays = [new("neck pickup", "cellar", 6)] }),
+        ["JACK-01"] = Body(b => b with { Jack = b.Jack! with { Angle = double.DegreesToRadians(-30) } }),
+        ["BOARD-01"] = Board(b => b with { Thickness = 4, SlotDepth = 2.8 }),
+        ["BOARD-02"] = Board(b => b with { Dots = b.Dots with { Depth = 5.6 } }),
+        ["BOARD-03"] = Board(b => b with { Dots = b.Dots with { Diameter = 11 } }),
+        ["STRING-01"] = Board(b => b with { WidthAtEnd = 50 }),
+    };
+
+    public static TheoryData<string> Codes => [.. Spoilt.Keys];
+
+    [Theory, MemberData(nameof(Codes))]
+    public void A_spoilt_figure_is_found(string code)
+    {
+        Assert.DoesNotContain(Designer.Design(G).Findings, f => f.Code == code);
+        var design = Designer.Design(Spoilt[code]);
+        var found = design.Findings.FirstOrDefault(f => f.Code == code);
+        Assert.True(found is not null, $"found only: {string.Join("; ", design.Findings)}");
+        Assert.All([found.Title, found.Place, found.Figure, found.Limit, found.Source, found.Remedy], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+    }
+
+    [Fact] public void Every_part_is_there_unless_something_stops() => Assert.All(Spoilt.Values.Select(Designer.Design), d => Assert.True(d.Parts.Length == 3 || d.Findings.Any(f => f.Severity == Severity.Stops)));
+}
