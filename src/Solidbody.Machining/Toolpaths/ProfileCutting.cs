@@ -48,7 +48,8 @@ public static class ProfileCutting
             path.EnterAbove(line.At(station), top);
             path.Line(path.At with { Z = top });
             var wood = top;
-            foreach (var z in DepthLevels.Of(top, bottom, s.StepDown))
+            var levels = DepthLevels.Of(top, bottom, s.StepDown);
+            foreach (var z in levels)
             {
                 var ramp = (wood - z) / Math.Tan(s.RampAngle);
                 Walk(station, station + ramp, wood, z, wood);
@@ -57,7 +58,8 @@ public static class ProfileCutting
                 station += line.Length;
                 wood = z;
             }
-            if (!TabsBetween(station - LeadLength, station + LeadLength).Any())
+            // Only a finishing pass, at full depth, marks the wall where it ends; a roughing lap would slot the waste beside it.
+            if (levels.Length == 1 && !TabsBetween(station - LeadLength, station + LeadLength).Any())
                 path.Line(line.At(station + LeadLength) + LeadOff * line.Direction(station + LeadLength).Left, wood);
         }
 

@@ -22,12 +22,6 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
         zone.Crossings(y, crossings);
         var skipped = new List<double>();
         skip?.Crossings(y, skipped);
-        bool Over(List<double> edges, double x, double inset)
-        {
-            for (var k = 0; k + 1 < edges.Count; k += 2)
-                if (x >= edges[k] + inset && x <= edges[k + 1] - inset) return true;
-            return false;
-        }
         bool Works(double x, bool inside) => (inside || Over(crossings, x, 0)) && !Over(skipped, x, Overlap);
 
         var runs = new List<List<(double X, double Z)>>();
@@ -49,6 +43,42 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
             before = (x, works);
         }
         return [.. runs.Select(r => LineThinning.Of(Filled(r, y), Thinning)).Where(r => r.Count > 0)];
+    }
+
+    /// <summary>The run, carried on as far as its neighbours go, sliding along the zone's edge: at an edge that runs aslant to the passes,
+    /// the corner between two of them is cut by neither otherwise.</summary>
+    public List<(double X, double Z)> AlongTheEdge(List<(double X, double Z)> run, double y, IEnumerable<List<(double X, double Z)>> neighbours)
+    {
+        var (first, last) = (run[0].X, run[^1].X);
+        foreach (var n in neighbours) (first, last) = (Math.Min(first, n[0].X), Math.Max(last, n[^1].X));
+        var before = Slide(run[0].X, Math.Max(first, run[0].X - reach), y);
+        var after = Slide(run[^1].X, Math.Min(last, run[^1].X + reach), y);
+        before.Reverse();
+        return before.Count + after.Count == 0 ? run : [.. before, .. run, .. after];
+    }
+
+    private List<(double X, double Z)> Slide(double from, double to, double y)
+    {
+        const double step = 0.1;
+        var points = new List<(double X, double Z)>();
+        var skipped = new List<double>();
+        skip?.Crossings(y, skipped);
+        var n = (int)Math.Ceiling((Math.Abs(to - from) - Tolerances.Output) / step);
+        for (var i = 1; i <= n; i++)
+        {
+            var x = from + (to - from) * i / n;
+            var z = contact.At(x, y).Z;
+            if (double.IsNegativeInfinity(z) || Over(skipped, x, Overlap)) break;
+            points.Add((x, Math.Max(lowest, z)));
+        }
+        return points;
+    }
+
+    private static bool Over(List<double> edges, double x, double inset)
+    {
+        for (var k = 0; k + 1 < edges.Count; k += 2)
+            if (x >= edges[k] + inset && x <= edges[k + 1] - inset) return true;
+        return false;
     }
 
     /// <summary>Height of the tip at (x, y), never below the lowest.</summary>

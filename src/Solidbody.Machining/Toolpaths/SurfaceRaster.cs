@@ -40,9 +40,12 @@ public static class SurfaceRaster
         var ys = RasterSpacing.Passes(contact.Field, zone.Bounds, spacing, ball);
         var rows = new List<List<(double X, double Z)>>[ys.Count];
         Parallel.For(0, ys.Count, i => rows[i] = pass.Runs(ys[i]));
-        var all = Beyond(pass, ys[0], -EndSpacing(ys, 0), s.Cutter.Radius).Reverse()
-            .Concat(ys.Zip(rows))
-            .Concat(Beyond(pass, ys[^1], EndSpacing(ys, ys.Count - 2), s.Cutter.Radius));
+        // Half a spacing: past the edge there is no neighbour on the other side to share the ridge with.
+        (double Y, List<List<(double X, double Z)>> Runs)[] passes = [.. Beyond(pass, ys[0], -EndSpacing(ys, 0) / 2, s.Cutter.Radius).Reverse(),
+            .. ys.Zip(rows), .. Beyond(pass, ys[^1], EndSpacing(ys, ys.Count - 2) / 2, s.Cutter.Radius)];
+        var all = new (double Y, List<List<(double X, double Z)>> Runs)[passes.Length];
+        Parallel.For(0, passes.Length, i => all[i] = (passes[i].Y, [.. passes[i].Runs.Select(run =>
+            pass.AlongTheEdge(run, passes[i].Y, Neighbours(passes, i).Where(n => n[^1].X > run[0].X && n[0].X < run[^1].X)))]));
 
         var path = new PathBuilder(s);
         var (ahead, begun) = (true, false);
@@ -63,6 +66,9 @@ public static class SurfaceRaster
         }
         return path.Build();
     }
+
+    private static IEnumerable<List<(double X, double Z)>> Neighbours((double Y, List<List<(double X, double Z)>> Runs)[] passes, int i) =>
+        (i > 0 ? passes[i - 1].Runs : []).Concat(i + 1 < passes.Length ? passes[i + 1].Runs : []);
 
     /// <summary>Spacing at an end: a full one, since the zone's last pass may lie closer than that to the one before.</summary>
     private static double EndSpacing(List<double> ys, int i) => ys.Count < 2 ? 1 : Math.Max(ys[Math.Min(i + 1, ys.Count - 1)] - ys[Math.Max(0, i)], i > 0 ? ys[i] - ys[i - 1] : 0);

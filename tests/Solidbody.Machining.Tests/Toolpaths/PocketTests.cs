@@ -36,7 +36,7 @@ public class PocketTests
                 if (reached < -0.08) Assert.True(Math.Abs(block[i] - 14.2) < 1e-9, $"left {block[i]} at {p}, {-reached} within reach");
                 if (reached > 0.02) Assert.Equal(20, block[i]);
             }
-        }, iter: 40);
+        }, iter: 16);
 
     [Fact]
     public void Walls_are_cut_to_the_line_and_no_further() => Gen.Select(Pockets, Gen.Double[3, 6])
@@ -56,7 +56,7 @@ public class PocketTests
                 if (reached < -0.08) Assert.True(Math.Abs(block[i] - 14) < 1e-9, $"left {block[i]} at {p}, {-reached} within reach");
                 if (reached > 0.02) Assert.Equal(20, block[i]);
             }
-        }, iter: 15);
+        }, iter: 8);
 
     [Fact]
     public void A_pocket_too_narrow_for_the_cutter_gets_no_path() =>
@@ -74,5 +74,5 @@ public class PocketTests
             for (var i = 0; i < block.Grid.Count; i++)
                 if (zone.SignedDistance(block.At(i)) < 0) Assert.Equal(17, block[i]);
                 else if (zone.SignedDistance(block.At(i)) > s.Cutter.Radius + 0.01) Assert.Equal(20, block[i]);
-        }, iter: 15);
+        }, iter: 8);
 }

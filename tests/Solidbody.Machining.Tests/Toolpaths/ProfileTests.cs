@@ -1,0 +1,86 @@
+using CsCheck;
+using Solidbody.Geometry;
+using Solidbody.Machining.Toolpaths;
+using Solidbody.Programs;
+
+namespace Solidbody.Machining.Tests.Toolpaths;
+
+public class ProfileTests
+{
+    [Fact]
+    public void The_part_stands_its_leave_proud_and_is_free_all_round() => Gen.Select(Gen.Double[25, 70], Gen.Double[20, 50], Gen.Double[0, 9], Gen.Double[0, 3], Gen.Double[0, 0.5])
+        .Sample((length, width, corner, turn, leave) =>
+        {
+            var outline = Shapes.Rectangle(new(0, 0), length, width, corner, turn);
+            var s = Given.Settings(Given.Flat(6));
+            var path = ProfileCutting.Path(s, outline, 20, -0.3, leave, []).Checked(s).RampsKept(s);
+            var block = new TestBlock(outline.Bounds.Grown(9), 0.6, 20).Cut(path, s.Cutter);
+            Assert.Equal((0, 0), (block.RapidBite, block.PlungeBite));
+            Assert.True(block.Bite <= 3 + 0.01, $"bite {block.Bite}");
+            var part = new Region(outline);
+            for (var i = 0; i < block.Grid.Count; i++)
+            {
+                var d = part.SignedDistance(block.At(i)) - leave;
+                if (d < -0.006) Assert.Equal(20, block[i]);
+                if (d > 0.03 && d < 5.95) Assert.Equal(-0.3, block[i], 9);
+            }
+        }, iter: 8);
+
+    [Fact]
+    public void Tabs_keep_their_length_and_height_and_no_wood_stands_elsewhere() => Gen.Select(Gen.Double[4, 12], Gen.Double[2, 6], Gen.Double[-15, 15], Gen.Bool, Gen.Bool)
+        .Sample((tabLength, tabTop, at, plunges, finishing) =>
+        {
+            var outline = Shapes.Rectangle(new(0, 0), 80, 40, 6);
+            var s = Given.Settings(Given.Flat(6, plunges), stepDown: finishing ? 30 : 3);
+            TabSpan[] tabs = [new(new(at, 20), tabLength, tabTop), new(new(-at, -20), tabLength, tabTop)];
+            var path = ProfileCutting.Path(s, outline, 20, -0.3, 0, tabs).Checked(s).RampsKept(s);
+            var block = new TestBlock(outline.Bounds.Grown(8), 0.4, 20).Cut(path, s.Cutter);
+            var part = new Region(outline);
+            Assert.Equal(0, block.RapidBite);
+            if (!plunges) Assert.Equal(0, block.PlungeBite);
+            for (var i = 0; i < block.Grid.Count; i++)
+            {
+                var p = block.At(i);
+                var d = part.SignedDistance(p);
+                if (d < 0.03 || d > 5.95) continue;
+                var along = tabs.Min(t => Math.Sign(t.At.Y) == Math.Sign(p.Y) ? Math.Abs(p.X - t.At.X) : double.PositiveInfinity);
+                if (along < tabLength / 2 && Math.Abs(p.Y) > 20) Assert.Equal(tabTop, block[i], 9);
+                // Past the tab the cutter's round end leaves a fillet of at most its radius, plus the 0.05 mm walk.
+                if (along > tabLength / 2 + 3.1 || Math.Abs(p.Y) < 20) Assert.True(block[i] < -0.299, $"left {block[i]} at {p}");
+            }
+        }, iter: 10);
+
+    [Fact]
+    public void The_outline_is_followed_clockwise_so_that_it_climbs()
+    {
+        var s = Given.Settings(Given.Flat(6));
+        var path = ProfileCutting.Path(s, Shapes.Rectangle(new(0, 0), 40, 30), 10, 0, 0, []);
+        Assert.True(path.Where(m => m.Kind != MotionKind.Rapid).Sum(m => m.From.Plan.Cross(m.To.Plan)) < 0);
+    }
+
+    [Fact] // Closed form: a quarter circle of radius r between face and side, its middle r below the face and r inside the edge.
+    public void Edges_are_rounded_within_the_ridge_by_roundover_and_ball()
+    {
+        const double r = 4, face = 20;
+        var outline = Shapes.Circle(new(0, 0), 30, 1e-4);
+        foreach (var (cutter, ridge) in new[] { (Given.Roundover(r, 1.5), 0.0), (Given.Ball(6), 0.02) })
+            foreach (var closed in new[] { true, false })
+            {
+                var s = Given.Settings(cutter, stepDown: 2);
+                var edge = closed ? outline.Points : [new(30, -8), new(30, 8)];
+                var block = new TestBlock(new Box2(22, -4, 35, 4), 0.25, face);
+                block.Cut(EdgeRounding.Path(s, edge, closed, r, face).Checked(s), cutter);
+                for (var i = 0; i < block.Grid.Count; i++)
+                {
+                    var p = block.At(i);
+                    var inside = closed ? 30 - p.Length : 30 - p.X;
+                    if (inside < 0.05) continue;
+                    var ideal = face - (inside >= r ? 0 : r - Math.Sqrt(r * r - (r - inside) * (r - inside)));
+                    var lean = inside >= r ? 1 : r / Math.Sqrt(r * r - (r - inside) * (r - inside));
+                    Assert.InRange(block[i] - ideal, -0.02 * lean, (ridge + 0.02) * lean);
+                }
+            }
+        Assert.Throws<ArgumentException>(() => EdgeRounding.Path(Given.Settings(Given.Roundover(6, 2)), outline.Points, true, r, face));
+        Assert.Throws<ArgumentException>(() => EdgeRounding.Path(Given.Settings(Given.Flat(6)), outline.Points, true, r, face));
+    }
+}
