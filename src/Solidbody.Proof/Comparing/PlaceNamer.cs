@@ -21,7 +21,7 @@ internal sealed class PlaceNamer(Part part)
         void Offer(string candidate, double d, double area)
         {
             d = Math.Max(0, d);
-            if (d < distance || (d == distance && area < size)) (name, distance, size) = (candidate, d, area);
+            if (d < Near && (d < distance || (d == distance && area < size))) (name, distance, size) = (candidate, d, area);
         }
         foreach (var pocket in part.Pockets)
             if (pocket.From == side || pocket.Through) Offer(pocket.Name, pocket.Region.SignedDistance(p, Near), pocket.Region.Area);
