@@ -11,13 +11,13 @@ namespace Solidbody.Machining.Planning;
 public sealed record Blank(Box3 Box, Point2 First, Point2 Second)
 {
     /// <summary>How much waste a blank carries.</summary>
-    internal enum Waste { Usual, Least }
+    internal enum Waste { Usual, Ample, Least }
 
     /// <summary>The blank of a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="groove">Width of the groove round the outline: its cutter's diameter, mm.</param>
     /// <param name="holdDowns">Their dowels.</param>
-    /// <param name="waste">Usual, or as little as dowels and rails allow, for a bed that is short.</param>
+    /// <param name="waste">Usual; more, where screws find no room; or as little as dowels and rails allow, for a bed that is short.</param>
     internal static Blank Of(Part part, double groove, HoldDowns holdDowns, Waste waste)
     {
         var dowel = holdDowns.DowelDiameter / 2;
@@ -29,6 +29,7 @@ public sealed record Blank(Box3 Box, Point2 First, Point2 Second)
             "neck" => (Math.Max(PlanPractice.NeckEndRoom, least), groove + PlanPractice.NeckRail, 0.0, PlanPractice.NeckBackSkim),
             _ => (least, groove + PlanPractice.BoardMargin, PlanPractice.BoardSkim, 0.0),
         };
+        if (waste == Waste.Ample) (end, side) = (end + PlanPractice.MoreForScrews, side + PlanPractice.MoreForScrews);
         if (waste == Waste.Least) (end, side) = (least, Math.Min(side, groove + PlanPractice.BoardMargin));
 
         var b = part.Bounds;

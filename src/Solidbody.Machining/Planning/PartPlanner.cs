@@ -35,18 +35,27 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         }
         if (outline.FrontDepth > 0) findings.Add(PlanFindings.OutlineInHalves(part.Name, outline.FrontDepth));
 
-        var usual = Lay(outline, Blank.Waste.Usual);
-        var laid = usual.Laying.Slack >= 0 ? usual : Lay(outline, Blank.Waste.Least);
+        // The usual waste, a narrower groove, more waste, less: the first that lies on the bed and can be screwed down.
+        (OutlineCut Outline, Blank.Waste Waste)[] ways = [(outline, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Ample), (outline.Narrow, Blank.Waste.Least)];
+        var tried = new List<LaidOut>();
+        foreach (var way in ways.Distinct())
+        {
+            tried.Add(Lay(way.Outline, way.Waste));
+            if (IsGood(tried[^1])) break;
+        }
+        var laid = tried.FirstOrDefault(IsGood) ?? tried.FirstOrDefault(t => t.Laying.Slack >= 0) ?? tried[^1];
         if (laid.Laying.Slack < 0) findings.Add(BedFindings.DoesNotFit(part.Name, laid.Blank, laid.Laying, machine));
         findings.AddRange(laid.Sides.SelectMany(s => s.Jobs.Findings));
-        var screws = Taped ? [] : ScrewPlanner.Of(part, laid.Blank, shop.HoldDowns, laid.Sides.Max(s => s.Jobs.Sweep));
+        var screws = laid.Screws;
         if (!Taped && screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, screws.Length, shop.HoldDowns.ScrewMargin));
         var setUps = laid.Sides.Select((side, i) => SetUpOf(side, laid, screws, firstOrder + i)).ToImmutableArray();
         return new(setUps, [.. findings]);
     }
 
     private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs, ImmutableArray<Bridge> Bridges);
-    private sealed record LaidOut(Blank Blank, Laying Laying, ImmutableArray<PlannedSide> Sides, double DowelDepth);
+    private sealed record LaidOut(Blank Blank, Laying Laying, ImmutableArray<PlannedSide> Sides, double DowelDepth, ImmutableArray<Point2> Screws);
+
+    private bool IsGood(LaidOut laid) => laid.Laying.Slack >= 0 && (Taped || laid.Screws.Length >= 4);
 
     /// <summary>Blank, jobs and laying for a given amount of waste. The groove is taken from the widest outline cutter, whichever is settled on.</summary>
     private LaidOut Lay(OutlineCut outline, Blank.Waste waste)
@@ -70,9 +79,12 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         // Both sides lie by the same dowels, so one laying must serve the part and its mirror image.
         var box = blank.Box.Plan;
         Point2[] corners = [new(box.X0, box.Y0), new(box.X1, box.Y0), new(box.X1, box.Y1), new(box.X0, box.Y1)];
-        var swept = part.Outline.Loops.SelectMany(l => l.Points).SelectMany(p => new[] { p, new(p.X, -p.Y) }).ToList();
+        var sweep = sides.Max(s => s.Jobs.Sweep);
+        var mouths = sides.SelectMany(s => s.Jobs.Mouths).ToList();
+        var swept = part.Outline.Loops.SelectMany(l => l.Points).Concat(mouths.SelectMany(m => m.Loops[0].Points)).SelectMany(p => new[] { p, new(p.X, -p.Y) }).ToList();
         if (TurnsOver) swept.AddRange([blank.First, blank.Second]);
-        return new(blank, BedPlacement.Find(new(corners, swept, sides.Max(s => s.Jobs.Sweep)), machine), sides, dowelDepth);
+        return new(blank, BedPlacement.Find(new(corners, swept, sweep), machine), sides, dowelDepth,
+            Taped ? [] : ScrewPlanner.Of(part, blank, shop.HoldDowns, sweep, mouths));
     }
 
     private PlannedSetUp SetUpOf(PlannedSide side, LaidOut laidOut, ImmutableArray<Point2> screws, int order)

@@ -11,6 +11,8 @@ internal static class PlanPractice
     public const double NeckEndRoom = 35;
     /// <summary>Rail beside a neck beyond the outline's groove.</summary>
     public const double NeckRail = 12;
+    /// <summary>Added all round where the usual waste has no room for screws.</summary>
+    public const double MoreForScrews = 12;
     /// <summary>Skim on a neck's back.</summary>
     public const double NeckBackSkim = 1;
     /// <summary>Waste beyond the groove round a fretboard.</summary>

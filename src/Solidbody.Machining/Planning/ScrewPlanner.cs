@@ -19,7 +19,8 @@ internal static class ScrewPlanner
     /// <param name="blank">Its blank.</param>
     /// <param name="holdDowns">Head, margin.</param>
     /// <param name="sweep">How far beyond the outline cutters go, mm.</param>
-    public static ImmutableArray<Point2> Of(Part part, Blank blank, HoldDowns holdDowns, double sweep)
+    /// <param name="mouths">Rooms that run out of the outline, part frame.</param>
+    public static ImmutableArray<Point2> Of(Part part, Blank blank, HoldDowns holdDowns, double sweep, IReadOnlyList<Region> mouths)
     {
         var head = holdDowns.ScrewHead / 2;
         var box = blank.Box.Plan.Grown(-(head + PlanPractice.ScrewEdge));
@@ -30,7 +31,7 @@ internal static class ScrewPlanner
             Clear(p) && Clear(new(p.X, -p.Y))
             && p.DistanceTo(blank.First) >= fromDowel && p.DistanceTo(blank.Second) >= fromDowel;
         bool Clear(Point2 p) => part.Outline.SignedDistance(p, fromCut) >= fromCut
-            && part.Pockets.All(r => r.Region.SignedDistance(p, holdDowns.ScrewMargin + head) >= holdDowns.ScrewMargin + head);
+            && mouths.All(r => r.SignedDistance(p, holdDowns.ScrewMargin + head) >= holdDowns.ScrewMargin + head);
 
         var places = new List<Point2>();
         foreach (var x in (double[])[box.X0, box.X1])

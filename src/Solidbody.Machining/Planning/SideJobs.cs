@@ -32,8 +32,10 @@ internal sealed class SideJobs
     public IReadOnlyList<Finding> Findings => findings;
     /// <summary>Z of through-cuts: a little into the spoilboard.</summary>
     public double Lowest { get; }
-    /// <summary>How far beyond the outline this side's cutters' axes and edges go, mm.</summary>
+    /// <summary>How far beyond the outline this side's cutters go all round, mm.</summary>
     public double Sweep { get; private set; }
+    /// <summary>Rooms that run out of the outline, part frame: cutters go there too.</summary>
+    public IEnumerable<Region> Mouths => rooms.Select(r => laid.Region(r.Region)).Where(r => r.Loops.SelectMany(l => l.Points).Any(p => !Part.Outline.Contains(p)));
 
     private Part Part => laid.Part;
     private string Place(string feature) => $"{Part.Name}, {feature}";
@@ -175,7 +177,6 @@ internal sealed class SideJobs
         var candidates = ordered.Where(c => c.Diameter >= ordered[0].Diameter / 2).ToImmutableArray();
         var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
         rooms.Add((region, floor, job));
-        Sweep = Math.Max(Sweep, Beyond(region));
     }
 
     private static IEnumerable<Job.Step> PocketSteps(Pocket pocket, Region region, double top, double floor, Cutter cutter)
@@ -199,7 +200,7 @@ internal sealed class SideJobs
         var depth = spots.Max(s => s.Mouth - s.Reach);
         var cone = spots.Min(s => s.Hole.Through ? s.Reach + machine.SpoilboardAllowance : s.Reach - s.Tip);
         ImmutableArray<Job> after = [.. spots.SelectMany(s => rooms.Where(r => r.Region.Contains(s.Centre)).Select(r => r.Job)).Distinct()];
-        var title = holes.Length == 1 ? holes[0].Name : $"{name}s, {holes.Length} of {diameter:0.##} mm";
+        var title = holes.Length == 1 ? holes[0].Name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}, {holes.Length} of {diameter:0.##} mm");
 
         var drills = Drills(diameter, spots.Max(s => s.Mouth), lowest, cone, depth);
         if (!drills.IsEmpty)
@@ -252,8 +253,6 @@ internal sealed class SideJobs
         return all.OrderBy(p => all.Count(other => other != p && Lies(p.Region, other.Region) && !Lies(other.Region, p.Region)));
     }
 
-    private double Beyond(Region region) => region.Loops.SelectMany(l => l.Points).Max(p => laid.Outline.SignedDistance(p));
-
     private ImmutableArray<Cutter> Drills(double diameter, double mouth, double bottom, double coneRoom, double? depth = null) =>
         [.. rack.Drills.Where(d => Math.Abs(d.Diameter - diameter) <= PlanPractice.DrillMatch && d.ConeHeight <= coneRoom + Tolerances.Output
             && d.FluteLength >= (depth ?? mouth - bottom) + d.ConeHeight && d.StickOut >= laid.Top - bottom + d.ConeHeight + PlanPractice.ColletRoom)
@@ -273,5 +272,6 @@ internal sealed class SideJobs
     }
 
     /// <summary>A hole's name without its number.</summary>
-    private static string Family(string name) => name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9').TrimEnd();
+    private static string Family(string name) =>
+        string.Join(' ', new string([.. name.Where(c => !char.IsAsciiDigit(c))]).Split(' ', StringSplitOptions.RemoveEmptyEntries)).Replace(" ,", ",", StringComparison.Ordinal);
 }
