@@ -8,6 +8,10 @@ internal static class Relief
 {
     private const double Ambient = 0.34;
     private const double Direct = 0.66;
+    /// <summary>How much the closeness of higher wood within 10 mm darkens.</summary>
+    private const double Closeness = 0.55;
+    private static readonly double[] Rings = [2, 5, 9];   // mm
+    private const int Directions = 8;
     /// <summary>A step between neighbouring cells above this, mm per mm, is an edge.</summary>
     private const double EdgeSlope = 7;
     /// <summary>Toward the light: right, up on the picture, toward the reader.</summary>
@@ -36,8 +40,22 @@ internal static class Relief
             var dy = Slope(Height(c, r + 1), here, Height(c, r - 1), cell);
             if (Math.Max(Math.Abs(dx), Math.Abs(dy)) > EdgeSlope) return Palette.Ink;
             var tone = Ambient + Direct * Math.Max(0, (-dx * Light.X - dy * Light.Y + Light.Z) / Math.Sqrt(1 + dx * dx + dy * dy));
-            return Tint.Between(dark, light, tone);
+            return Tint.Between(dark, light, tone * (1 - Closeness * Closed(c, r, here)));
         });
+
+        // The sine of the rise to the wood around, averaged: 0 in the open, towards 1 at the foot of a wall.
+        double Closed(int c, int r, double here)
+        {
+            var sum = 0.0;
+            foreach (var ring in Rings)
+                for (var k = 0; k < Directions; k++)
+                {
+                    var step = ring / cell * Point2.Polar(2 * Math.PI * k / Directions);
+                    if (Height(c + (int)Math.Round(step.X), r + (int)Math.Round(step.Y)) is { } there && there > here)
+                        sum += (there - here) / Math.Sqrt((there - here) * (there - here) + ring * ring);
+                }
+            return sum / (Rings.Length * Directions);
+        }
     }
 
     /// <summary>Rise from one neighbour to the other over their distance; one-sided at the part's edge.</summary>

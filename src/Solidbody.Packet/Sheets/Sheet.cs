@@ -28,7 +28,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
         var notes = Notes.Of(input, undrawn);
         var side = bed.Box.X1 + 5;
         NoteColumn.Draw(paper, notes, side, bed.Box.Y0, Room.X1 - side, bed.Bottom);
-        y = bed.Bottom + 0.5;
+        y = bed.Bottom + 2;
         Programs();
         SectionAndChecks();
         MoreNotes(notes);
