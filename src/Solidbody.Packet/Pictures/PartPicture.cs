@@ -10,7 +10,7 @@ public static class PartPicture
     private const double Margin = 12;
     private const double Caption = 14;
     private const double Letters = 6;
-    private const int WidestRaster = 900;
+    private const int WidestRaster = 700;
 
     /// <summary>The picture as SVG, its view box in millimetres of the part.</summary>
     public static string Svg(Part part, string instrument)

@@ -26,12 +26,14 @@ internal static class Relief
         new PartShape(part).Sample(grid, columns);
         var (dark, light) = Palette.Wood(part.Name);
         var front = view.Seen == Side.Front;
-        double? Height(int c, int r)
+        var heights = new double[grid.Count];   // toward the reader, row 0 on top, NaN where there is no wood
+        for (var i = 0; i < heights.Length; i++)
         {
-            if (c < 0 || c >= grid.Columns || r < 0 || r >= grid.Rows) return null;
-            var column = columns[(front ? grid.Rows - 1 - r : r) * grid.Columns + c];
-            return column.IsEmpty ? null : front ? column.Top : -column.Bottom;
+            var column = columns[front ? (grid.Rows - 1 - i / grid.Columns) * grid.Columns + i % grid.Columns : i];
+            heights[i] = column.IsEmpty ? double.NaN : front ? column.Top : -column.Bottom;
         }
+        double? Height(int c, int r) => c < 0 || c >= grid.Columns || r < 0 || r >= grid.Rows || double.IsNaN(heights[r * grid.Columns + c]) ? null : heights[r * grid.Columns + c];
+        var around = Rings.SelectMany(ring => Enumerable.Range(0, Directions).Select(k => ring / cell * Point2.Polar(2 * Math.PI * k / Directions)).Select(s => (X: (int)Math.Round(s.X), Y: (int)Math.Round(s.Y), Ring: ring))).ToArray();
         var box = new Box2(view.At(new(grid.X0, 0)).X, view.Box.Centre.Y - grid.Rows * cell / 2, view.At(new(grid.X0 + grid.Columns * cell, 0)).X, view.Box.Centre.Y + grid.Rows * cell / 2);
         svg.Raster(box, grid.Columns, grid.Rows, (c, r) =>
         {
@@ -47,14 +49,10 @@ internal static class Relief
         double Closed(int c, int r, double here)
         {
             var sum = 0.0;
-            foreach (var ring in Rings)
-                for (var k = 0; k < Directions; k++)
-                {
-                    var step = ring / cell * Point2.Polar(2 * Math.PI * k / Directions);
-                    if (Height(c + (int)Math.Round(step.X), r + (int)Math.Round(step.Y)) is { } there && there > here)
-                        sum += (there - here) / Math.Sqrt((there - here) * (there - here) + ring * ring);
-                }
-            return sum / (Rings.Length * Directions);
+            foreach (var (x, y, ring) in around)
+                if (Height(c + x, r + y) is { } there && there > here)
+                    sum += (there - here) / Math.Sqrt((there - here) * (there - here) + ring * ring);
+            return sum / around.Length;
         }
     }
 
