@@ -47,4 +47,6 @@ public sealed record Loop(ImmutableArray<Point2> Points)
     public Loop Map(Func<Point2, Point2> f) => new([.. Points.Select(f)]);
     /// <summary>The mirror image y → −y, running the same way round.</summary>
     public Loop Mirrored => Map(p => new(p.X, -p.Y)).Reversed;
+
+    public override string ToString() => $"loop of {Points.Length} points, area {SignedArea:0.###} mm²";
 }
