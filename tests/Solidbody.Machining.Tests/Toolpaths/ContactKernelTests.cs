@@ -17,6 +17,30 @@ public class ContactKernelTests
             Assert.Equal(ContactKernel.HighestPlainly(field, columns, column, row, cell, form), ContactKernel.Highest(field, columns, column, row, cell, form));
         });
 
+    /// <summary>The axis is put so that a cell lies on the rim to the last bit, where r² in floats falls on either side of R².</summary>
+    [Theory]
+    [InlineData(6, 0.3)]
+    [InlineData(3, 0.15)]
+    [InlineData(3, 0.1)]
+    public void A_cell_on_the_rim_of_a_ball_carries_it_at_the_height_of_its_radius(float radius, float cell)
+    {
+        var form = CutterForm.Of(Given.Ball(2 * radius));
+        var field = new float[80 * 80];
+        Array.Fill(field, float.NegativeInfinity);
+        for (var row = 0; row * cell < radius; row++)
+        {
+            field[row * 80 + 70] = 5;
+            var dy = row * cell;
+            var axis = 70 - MathF.Sqrt(radius * radius - dy * dy) / cell;
+            foreach (var column in (float[])[MathF.BitDecrement(axis), axis, MathF.BitIncrement(axis)])
+            {
+                var (height, at) = ContactKernel.Highest(field, 80, column, 0, cell, form);
+                if (at >= 0) Assert.Equal(5 - radius, height, 0.1f);
+            }
+            field[row * 80 + 70] = float.NegativeInfinity;
+        }
+    }
+
     [Fact]
     public void The_kernel_allocates_nothing()
     {
