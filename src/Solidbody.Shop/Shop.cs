@@ -28,10 +28,13 @@ public sealed record Machine
     public required double SpindleSpeedLeast { get; init; }
     public required double SpindleSpeedMost { get; init; }
     public required double SpindlePower { get; init; }
+    /// <summary>In the plan the slower of the X and Y axes rules: a blank may lie at any angle.</summary>
     public required double FeedMostXY { get; init; }
     public required double FeedMostZ { get; init; }
+    /// <summary>The slower of X and Y.</summary>
     public required double RapidXY { get; init; }
     public required double RapidZ { get; init; }
+    /// <summary>The lesser of X and Y.</summary>
     public required double AccelerationXY { get; init; }
     public required double AccelerationZ { get; init; }
     /// <summary>Whether its controller takes G2 and G3.</summary>

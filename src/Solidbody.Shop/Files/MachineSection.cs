@@ -25,6 +25,9 @@ static class MachineSection
         if (spindle.IsSound && least > most)
             spindle.Refuse("slowest", "the slowest spindle speed is above the fastest", "slowest ≤ fastest", "swap the two, or mend one");
 
+        var feed = PerAxis(machine.Table("feed"), (table, axis) => table.Speed(axis, 50, 30000, null, $"fastest cutting feed of the {axis.ToUpperInvariant()} axis"));
+        var rapid = PerAxis(machine.Table("rapid"), (table, axis) => table.Speed(axis, 50, 60000, null, $"rapid of the {axis.ToUpperInvariant()} axis"));
+        var acceleration = PerAxis(machine.Table("acceleration"), (table, axis) => table.Acceleration(axis, 10, 20000, null, $"of the {axis.ToUpperInvariant()} axis"));
         return new Machine
         {
             TravelX = travelX, TravelY = travelY, TravelZ = travelZ, BedX = bedX, BedY = bedY,
@@ -32,12 +35,12 @@ static class MachineSection
             SpindleSpeedLeast = least,
             SpindleSpeedMost = most,
             SpindlePower = spindle.Power("power", 50, 15000, null, "at the cutter"),
-            FeedMostXY = machine.Speed("feed_xy", 100, 30000, null, "fastest cutting feed along X and Y"),
-            FeedMostZ = machine.Speed("feed_z", 50, 15000, null, "fastest cutting feed along Z"),
-            RapidXY = machine.Speed("rapid_xy", 100, 60000, null, "rapid along X and Y"),
-            RapidZ = machine.Speed("rapid_z", 50, 30000, null, "rapid along Z"),
-            AccelerationXY = machine.Acceleration("acceleration_xy", 10, 20000, null, "along X and Y"),
-            AccelerationZ = machine.Acceleration("acceleration_z", 10, 20000, null, "along Z"),
+            FeedMostXY = Math.Min(feed.X, feed.Y),
+            FeedMostZ = feed.Z,
+            RapidXY = Math.Min(rapid.X, rapid.Y),
+            RapidZ = rapid.Z,
+            AccelerationXY = Math.Min(acceleration.X, acceleration.Y),
+            AccelerationZ = acceleration.Z,
             Arcs = machine.Flag("arcs", true, "whether its controller takes arcs (G2, G3)"),
             ToolChanger = machine.Flag("tool_changer", false, "whether it changes cutters by itself; without, one program per cutter"),
             Decimals = machine.Count("decimals", 2, 5, 3, "of coordinates in millimetres; inch programs get one more"),
@@ -47,6 +50,8 @@ static class MachineSection
             ColletDiameter = machine.Length("collet_nut", 8, 80, 26, "diameter of the collet nut, for clearance"),
         };
     }
+
+    static (double X, double Y, double Z) PerAxis(TableReader table, Func<TableReader, string, double> read) => (read(table, "x"), read(table, "y"), read(table, "z"));
 
     static void RefuseBed(TableReader bed, string axis, double have, double travel) =>
         bed.Refuse(axis, $"the bed is {bed.Show(have)} along {axis.ToUpperInvariant()}, the travel {bed.Show(travel)}", $"at least {bed.Show(travel)}", "give the bed the cutter can reach over, or less travel");

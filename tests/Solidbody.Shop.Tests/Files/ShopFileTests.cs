@@ -8,12 +8,12 @@ public class ShopFileTests
 {
     const string Machine = """
         units = "mm"
-        machine.feed_xy = "4000 mm/min"
-        machine.feed_z = "1500 mm/min"
-        machine.rapid_xy = "5000 mm/min"
-        machine.rapid_z = "2500 mm/min"
-        machine.acceleration_xy = "400 mm/s2"
-        machine.acceleration_z = "250 mm/s2"
+        name = "test shop"
+        machine.feed.x = "4200 mm/min"
+        machine.feed.y = "4000 mm/min"
+        machine.feed.z = "1500 mm/min"
+        machine.rapid = { x = "5000 mm/min", y = "5000 mm/min", z = "2500 mm/min" }
+        machine.acceleration = { x = "400 mm/s2", y = "450 mm/s2", z = "250 mm/s2" }
         machine.travel = { x = 600, y = 600, z = 110 }
         machine.spindle = { slowest = 8000, fastest = "24000 rpm", power = "2 kW" }
 
@@ -41,6 +41,7 @@ public class ShopFileTests
         Assert.Equal((600.0, 600.0, 0.3), (shop.Machine.BedX, shop.Machine.BedY, shop.Machine.SpoilboardAllowance));
         Assert.Equal((true, false, 3, false), (shop.Machine.Arcs, shop.Machine.ToolChanger, shop.Machine.Decimals, shop.Machine.Inches));
         Assert.Equal((8000.0 / 60, 400.0, 2000.0), (shop.Machine.SpindleSpeedLeast, shop.Machine.SpindleSpeedMost, shop.Machine.SpindlePower));
+        Assert.Equal((4000.0 / 60, 400.0), (shop.Machine.FeedMostXY, shop.Machine.AccelerationXY));   // the slower axis rules the plan
         Assert.Equal(new HoldDowns(10, 4, 10, true, 6, 10), shop.HoldDowns);
         Assert.Equal(new Cutter { Name = "U6", Kind = CutterKind.UpSpiral, Diameter = 5.97, FluteLength = 25, OverallLength = 65, ShankDiameter = 6.35, Flutes = 2, StickOut = 40 }, shop.Cutters.Single());
     }
@@ -79,7 +80,7 @@ public class ShopFileTests
 
     [Fact]
     public void A_machines_own_figures_have_no_defaults() =>
-        Assert.Equal(13, ShopFile.Read("units = \"mm\"", "shop.toml").Mistakes.Length); // 6 of the machine, 3 travels, 3 of the spindle, the cutters
+        Assert.Equal(16, ShopFile.Read("units = \"mm\"", "shop.toml").Mistakes.Length); // 6 of the machine, 3 travels, 3 of the spindle, the cutters
 
     [Fact]
     public void A_damaged_file_is_read_or_refused_and_never_throws()
