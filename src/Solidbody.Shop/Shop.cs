@@ -59,4 +59,5 @@ public sealed record WoodOnHand(string Wood, double ChipLoad, double? CuttingFor
 /// <param name="ScrewHead">Diameter of a hold-down screw's head or washer; its height above the blank.</param>
 /// <param name="DowelDiameter">Registration dowels.</param>
 /// <param name="DowelDepth">Into the spoilboard.</param>
-public sealed record HoldDowns(double ScrewHead, double ScrewHeadHeight, double ScrewMargin, bool Tape, double DowelDiameter, double DowelDepth);
+/// <param name="DowelPlay">Hole less dowel, in diameter.</param>
+public sealed record HoldDowns(double ScrewHead, double ScrewHeadHeight, double ScrewMargin, bool Tape, double DowelDiameter, double DowelDepth, double DowelPlay = 0.05);

@@ -26,5 +26,15 @@ internal static class BedFindings
         Say($"use smaller screw heads, or a margin under {margin:0.#} mm, or allow tape in the shop file"))
     { Title = "The waste has no room for hold-down screws" };
 
+    /// <summary>How far the second side may come out beside the first: turned over, the offset of one side stands against that of the other.</summary>
+    /// <param name="mismatch">Twice the most offset at the part's furthest point, mm.</param>
+    /// <param name="play">Of the dowels, mm.</param>
+    /// <param name="baseline">Between them, mm.</param>
+    public static Finding FlipPlay(string part, double mismatch, double play, double baseline) => new("BED-04",
+        mismatch > PlanPractice.FlipMismatchMost ? Severity.Warns : Severity.Notes, $"{part}, turned over on its dowels",
+        Say($"up to {mismatch:0.00} mm between front and back, from {play:0.###} mm of play over {baseline:0} mm"), Say($"{PlanPractice.FlipMismatchMost:0.0} mm"),
+        "plane geometry of two pins; the limit " + PlanPractice.Source, "use dowels that go in with less play, and drill their holes with a measured drill")
+    { Title = "How far the back may lie beside the front" };
+
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -48,8 +48,16 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         findings.AddRange(laid.Sides.SelectMany(s => s.Jobs.Findings));
         var screws = laid.Screws;
         if (!Taped && screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, screws.Length, shop.HoldDowns.ScrewMargin));
+        if (TurnsOver) findings.Add(FlipPlay(laid.Blank));
         var setUps = laid.Sides.Select((side, i) => SetUpOf(side, laid, screws, firstOrder + i)).ToImmutableArray();
         return new(setUps, [.. findings]);
+    }
+
+    private Finding FlipPlay(Blank blank)
+    {
+        var (play, baseline) = (shop.HoldDowns.DowelPlay, blank.First.DistanceTo(blank.Second));
+        var furthest = Math.Max(part.Bounds.X1 - (blank.First.X + blank.Second.X) / 2, (blank.First.X + blank.Second.X) / 2 - part.Bounds.X0);
+        return BedFindings.FlipPlay(part.Name, 2 * TwoPins.MostOffset(play, baseline, furthest), play, baseline);
     }
 
     private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs, ImmutableArray<Bridge> Bridges);

@@ -26,6 +26,9 @@ internal static class PlanPractice
     /// <summary>Wood between a dowel hole and the blank's end.</summary>
     public const double LandAtEnd = 8;
 
+    /// <summary>Most a front and a back may lie beside each other before sanding no longer hides it.</summary>
+    public const double FlipMismatchMost = 0.2;
+
     /// <summary>Left on walls and outlines for the finishing pass.</summary>
     public const double RoughLeave = 0.3;
     /// <summary>Left on a floor for its own pass.</summary>

@@ -43,5 +43,6 @@ public static class ShopFile
         holdDowns.Length("screw_margin", 2, 50, 10, "kept free between screw head and cutter"),
         holdDowns.Flag("tape", true, "whether double-sided tape is used"),
         holdDowns.Length("dowel_diameter", 3, 16, 6, "registration dowels"),
-        holdDowns.Length("dowel_depth", 3, 30, 10, "of a dowel's hole in the spoilboard"));
+        holdDowns.Length("dowel_depth", 3, 30, 10, "of a dowel's hole in the spoilboard"),
+        holdDowns.Length("dowel_play", 0, 0.5, 0.05, "hole less dowel, in diameter: what the flip may be off by"));
 }
