@@ -71,6 +71,23 @@ public sealed class SweepTests
         Gen.Select(AnyCutter, Gen.Double[0, 1]).Sample((cutter, k) =>
             Math.Abs(cutter.Height(k * cutter.Radius) - CutterProfile.Of(cutter).Height(k * cutter.Radius)) < 1e-9);
 
+    /// <summary>A sloping flat cutter touches with its rim: far from the start, where floats are coarse, that must not drop columns (one dropped
+    /// is wood that a rapid seems to meet later).</summary>
+    [Fact]
+    public void A_long_gentle_slope_leaves_no_column_under_a_flat_cutter()
+    {
+        var grid = new Grid(-5, -5, 0.31, 1000, 33);
+        var path = new WorkPoint[] { new(0, 0.013, -1), new(300, 0.017, -0.9) };
+        var heights = Sweeps.Cut(grid, Sweeps.Segments(Cutters.Flat(6), path), CutterProfile.Of(Cutters.Flat(6)));
+        for (var i = 0; i < grid.Count; i++)
+        {
+            var (column, row) = (i % grid.Columns, i / grid.Columns);
+            var p = grid.Centre(column, row);
+            if (p.X is >= 0 and <= 300 && Math.Abs(p.Y - 0.015) < 2.99)
+                Assert.True(heights[row * (grid.Columns + 31) + column] < -0.89, $"the column at {p} stands");
+        }
+    }
+
     [Fact]
     public void Any_number_of_bands_gives_the_same_bits()
     {

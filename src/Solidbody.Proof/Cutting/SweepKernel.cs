@@ -23,6 +23,10 @@ internal interface IWideProfile
 /// too many is only slow: runs need no mask at their ends, as long as a row has room for one vector more than its columns.</remarks>
 internal static class SweepKernel
 {
+    /// <summary>Columns this far beyond the rim still count as under the cutter, mm: a metre from a piece's start, floats are 6e-5 mm apart, and a
+    /// sloping flat cutter touches with its rim, where rounding must not drop a column.</summary>
+    private const double RimSlack = 1e-4;
+
     /// <param name="m">The piece.</param>
     /// <param name="c">The cutter.</param>
     /// <param name="lift">Added to the piece's z: 0 for the cutter itself, the flutes' length for its shank.</param>
@@ -58,7 +62,7 @@ internal static class SweepKernel
         var z0 = new Vector<float>((float)((plunge ? m.LowestZ : m.Z0) + lift));
         var g = new Vector<float>((float)(plunge ? 0 : (m.Z1 - m.Z0) / length));
         var end = new Vector<float>((float)length);
-        var r2 = new Vector<float>((float)(c.Radius * c.Radius));
+        var r2 = new Vector<float>((float)((c.Radius + RimSlack) * (c.Radius + RimSlack)));
         var ds = new Vector<float>((float)(grid.Cell * ux));
         var dw = new Vector<float>((float)(-grid.Cell * uy));
         var beyond = new Vector<float>(float.PositiveInfinity);
