@@ -75,6 +75,24 @@ public sealed record Cutter
         }
     }
 
+    /// <summary>Width of the groove the cutter leaves when its tip runs <paramref name="depth"/> below a level face, mm; closed form, at most the diameter.</summary>
+    /// <param name="depth">mm; ≥ 0.</param>
+    /// <exception cref="NotSupportedException">A roundover: its hollow leaves no single groove.</exception>
+    public double WidthAt(double depth)
+    {
+        double Chord(double ball, double to) => 2 * Math.Sqrt(Math.Max(0, to * (2 * ball - to)));
+        return Math.Min(Diameter, Kind switch
+        {
+            CutterKind.BallEnd => depth >= Radius ? Diameter : Chord(Radius, depth),
+            CutterKind.TaperedBallEnd => TipRadius * (1 - Math.Sin(Angle)) is var ball && depth <= ball
+                ? Chord(TipRadius, depth)
+                : 2 * (TipRadius * Math.Cos(Angle) + (depth - ball) * Math.Tan(Angle)),
+            CutterKind.Drill => Angle > 0 ? 2 * depth * Math.Tan(Angle / 2) : Diameter,
+            CutterKind.Roundover => throw new NotSupportedException($"A roundover ({Name}) leaves no single groove."),
+            _ => Diameter,
+        });
+    }
+
     /// <summary>Height of a drill's cone, tip to full diameter; 0 for every other kind.</summary>
     public double ConeHeight => Kind == CutterKind.Drill && Angle > 0 ? Radius / Math.Tan(Angle / 2) : 0;
 }

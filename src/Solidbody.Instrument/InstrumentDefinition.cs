@@ -26,6 +26,9 @@ public sealed record InstrumentDefinition
 /// <param name="StringSpread">First to last string, centre to centre.</param>
 public sealed record NutDefinition(double Width, double Thickness, double StringSpread);
 
+/// <summary>How the fretboard is prepared for its frets.</summary>
+public enum FretCut { Slots, ScribedLines }
+
 public sealed record FretboardDefinition
 {
     public required string Wood { get; init; }
@@ -38,6 +41,8 @@ public sealed record FretboardDefinition
     public required double BeyondLastFret { get; init; }
     /// <summary>Board outside the outer strings at the last fret and nut decide the taper: width at the board's end follows from the bridge spread unless given.</summary>
     public required double WidthAtEnd { get; init; }
+    /// <summary>Slots the router saws, or shallow lines to saw by hand.</summary>
+    public FretCut FretCut { get; init; } = FretCut.Slots;
     public required double SlotWidth { get; init; }
     public required double SlotDepth { get; init; }
     public required DotsDefinition Dots { get; init; }

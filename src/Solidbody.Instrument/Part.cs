@@ -80,7 +80,8 @@ public sealed record Flat(string Name, Side From, Region Region, double Z);
 /// <param name="B">Other end.</param>
 /// <param name="Width">mm.</param>
 /// <param name="Depth">Below the front face, measured along Z, mm.</param>
-public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double Depth);
+/// <param name="Scribed">Whether it is a line to saw by: the cutter's tip decides the groove's form, which keeps inside width and depth.</param>
+public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double Depth, bool Scribed = false);
 
 /// <summary>A rounded edge along part of the outline: at distance d inside the path, r − √(r² − (r − d)²) is taken off the face.</summary>
 /// <param name="Name">Such as <c>front edge</c>.</param>

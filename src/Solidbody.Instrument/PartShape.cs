@@ -164,7 +164,7 @@ public sealed class PartShape
         var along = v.Dot(run) / length;
         if (along < 0 || along > length || Math.Abs(run.Cross(v)) / length >= slot.Width / 2) return column;
         var floor = Part.Front.Z(p.X, p.Y) - slot.Depth;
-        return column.CutFromTop(floor, floor);
+        return column.CutFromTop(slot.Scribed ? double.PositiveInfinity : floor, floor);
     }
 
     private static DesignColumn Cut(DesignColumn column, Hole hole, Point2 p)

@@ -28,6 +28,22 @@ public class CutterTests
     public void Height_follows_the_figure(CutterKind kind, double diameter, double angle, double tip, double edge, double r, double height, string source) =>
         Assert.True(Math.Abs(height - Make(kind, diameter, angle, tip, edge).Height(r)) < 1e-9, source);
 
+    [Theory]
+    [InlineData(CutterKind.UpSpiral, 0, 0)]
+    [InlineData(CutterKind.BallEnd, 0, 0)]
+    [InlineData(CutterKind.TaperedBallEnd, 0.2, 1)]
+    [InlineData(CutterKind.Drill, 2, 0)]
+    public void A_grooves_edge_lies_where_the_cutter_has_the_grooves_height(CutterKind kind, double angle, double tip)
+    {
+        var cutter = Make(kind, 6, angle, tip);
+        foreach (var depth in (double[])[0.05, 0.15, 0.7, 0.9, 2.5])
+        {
+            var half = cutter.WidthAt(depth) / 2;
+            Assert.True(cutter.Height(half - 1e-6) <= depth);
+            Assert.True(cutter.Height(half + 1e-6) >= depth);
+        }
+    }
+
     [Fact]
     public void The_cone_of_a_tapered_ball_end_leaves_the_ball_without_a_corner()
     {

@@ -22,13 +22,16 @@ static class FretboardSection
         var beyond = board.Length("beyond_last_fret", 3, 30, 6, "board beyond the last fret; the neck's heel ends with it");
         var end = basis.LastFret + beyond;
         var edge = strings.EdgeAtNut + (basis.IsBass ? BassEdgeGrowth : GuitarEdgeGrowth);
+        var cut = board.Choice("fret_cut", [("slots", FretCut.Slots), ("scribed-lines", FretCut.ScribedLines)], "slots", "slots the router saws, or shallow lines to saw by hand");
+        var scribed = cut == FretCut.ScribedLines;
         return new FretboardDefinition
         {
             Wood = wood, Thickness = thickness, RadiusAtNut = radius, BeyondLastFret = beyond,
             RadiusAtLastFret = board.Length("radius_at_last_fret", 150, 1500, radius, "the same for a plain radius, larger for a compound one"),
             WidthAtEnd = board.Length("width_at_end", 35, 130, Math.Round(strings.SpreadAt(end) + 2 * edge, 1), "at the board's end, which is the heel's: the outer strings and the board beside them"),
-            SlotWidth = board.Length("slot_width", 0.4, 1, 0.5842, "fret slot, 0.023 in: the tang's width, less what the barbs need"),
-            SlotDepth = board.Length("slot_depth", 1, 4, 2.2, "below the playing face: the tang and 0.3 mm"),
+            FretCut = cut,
+            SlotWidth = board.Length("slot_width", scribed ? 0.1 : 0.4, 1, 0.5842, "fret slot, 0.023 in: the tang's width, less what the barbs need"),
+            SlotDepth = board.Length("slot_depth", scribed ? 0.05 : 1, scribed ? 0.4 : 4, scribed ? 0.15 : 2.2, "below the playing face: the tang and 0.3 mm; of a scribed line 0.05 mm to 0.4 mm, default 0.15"),
             Dots = ReadDots(board.Table("dots"), strings),
         };
     }

@@ -44,7 +44,7 @@ internal static class FretboardMaker
     {
         var x = FretTable.Position(d.Scale, fret);
         var half = HalfWidth(d, x) + SlotRunOut;
-        return new($"fret {fret}", new(x, -half), new(x, half), d.Fretboard.SlotWidth, d.Fretboard.SlotDepth);
+        return new($"fret {fret}", new(x, -half), new(x, half), d.Fretboard.SlotWidth, d.Fretboard.SlotDepth, d.Fretboard.FretCut == FretCut.ScribedLines);
     }
 
     /// <summary>Dots half way to the fret before, flat floors at their depth below the face over their middle.</summary>

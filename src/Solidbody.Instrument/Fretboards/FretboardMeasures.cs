@@ -29,7 +29,7 @@ internal static class FretboardMeasures
             // A quarter of the gap before the fret: clear of its slot and of a dot in the middle.
             if (n != d.Frets)
                 measures.Add(new($"board thickness at fret {n}, centre line", board.Thickness, Take.Tolerance, new Caliper.Thickness(new(x - (x - before) / 4, 0))));
-            measures.Add(new($"depth of fret slot {n}, centre line", board.SlotDepth, Take.Tolerance, new Caliper.DepthFromTop(new(x, 0), board.Thickness)));
+            measures.Add(new($"depth of fret {(board.FretCut == FretCut.Slots ? "slot" : "line")} {n}, centre line", board.SlotDepth, Take.Tolerance, new Caliper.DepthFromTop(new(x, 0), board.Thickness)));
         }
         foreach (var (name, x) in ((string, double)[])[("board width at the nut", Take.InsideEnd), ("board width at its end", end - Take.InsideEnd)])
         {

@@ -39,6 +39,11 @@ internal static class CutterFindings
         Say($"{width:0.###} ± {PlanPractice.FormMatch} mm with flutes of {depth:0.##} mm"),
         Say($"add a {width:0.##} mm slot cutter, or set the slots' width to a cutter you have"), "No cutter is as wide as the slots");
 
+    public static Finding NoScriber(string place, double width, double depth, IReadOnlyList<Cutter> scribers) => Stop("CUTTER-08", place,
+        scribers.Count == 0 ? "no cutter on the rack that draws a line" : Say($"narrowest line at that depth {scribers.Min(c => c.WidthAt(depth)):0.##} mm"),
+        Say($"at most {width:0.##} mm wide, {depth:0.##} mm deep"),
+        "add a tapered ball-end with a small tip, or make the lines shallower or wider", "No cutter draws lines as thin as these");
+
     public static Finding NoOutlineCutter(string place, double depth, IReadOnlyList<Cutter> flat) => Stop("CUTTER-07", place,
         flat.Count == 0 ? "no flat cutter on the rack" : Say($"longest stick-out {flat.Max(c => c.StickOut):0.#} mm"),
         Say($"stick-out {depth:0.#} mm, thin enough for the outline's inside corners"),

@@ -17,6 +17,10 @@ internal sealed class CutterRack(ShopDefinition shop)
     /// <summary>Flat cutters of any width, thinnest first: for slots.</summary>
     public ImmutableArray<Cutter> Slotters { get; } = [.. shop.Cutters.Where(c => c.IsFlat).OrderBy(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];
 
+    /// <summary>Cutters that draw a line: all but drills and roundovers.</summary>
+    public ImmutableArray<Cutter> Scribers { get; } =
+        [.. shop.Cutters.Where(c => c.IsFlat || c.Kind is CutterKind.BallEnd or CutterKind.TaperedBallEnd).OrderBy(c => c.Name, StringComparer.Ordinal)];
+
     private static ImmutableArray<Cutter> Of(ShopDefinition shop, CutterKind kind) =>
         [.. shop.Cutters.Where(c => c.Kind == kind).OrderByDescending(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];
 

@@ -40,6 +40,8 @@ public abstract record Work
     public sealed record LevelFace(Region Zone, double Top, double Floor) : Work;
     /// <summary>Thin slots under a curved face.</summary>
     public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
+    /// <summary>Shallow lines on a curved face.</summary>
+    public sealed record Lines(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
     /// <summary>A rounded edge.</summary>
     public sealed record RoundEdge(ImmutableArray<Point2> Path, bool Closed, double Radius, double Face) : Work;
 }

@@ -225,14 +225,24 @@ internal sealed class SideJobs
 
     private void AddSlots()
     {
-        foreach (var slots in Part.Slots.GroupBy(s => s.Width))
+        foreach (var slots in Part.Slots.GroupBy(s => (s.Width, s.Scribed)))
         {
             var deepest = slots.Max(s => s.Depth);
-            var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
-            if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key, deepest, rack.Slotters)); continue; }
+            if (slots.Key.Scribed) { AddLines([.. slots], slots.Key.Width, deepest); continue; }
+            var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key.Width) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
+            if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key.Width, deepest, rack.Slotters)); continue; }
             ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
             Add("fret slots", Stage.Slots, cutters, (_, _) => [new("", new Work.ThinSlots(lines, laid.Face))]);
         }
+    }
+
+    /// <summary>Lines to saw by: the cutter whose groove at that depth is the narrowest.</summary>
+    private void AddLines(ImmutableArray<Slot> slots, double width, double depth)
+    {
+        var cutters = rack.Scribers.Where(c => c.WidthAt(depth) <= width + Tolerances.Output).OrderBy(c => c.WidthAt(depth)).ToImmutableArray();
+        if (cutters.IsEmpty) { findings.Add(CutterFindings.NoScriber(Place("fret lines"), width, depth, rack.Scribers)); return; }
+        ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
+        Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.Lines(lines, laid.Face), depth)]);
     }
 
     /// <summary>Highest wood over a room when it starts, and the jobs that lowered it.</summary>

@@ -157,4 +157,22 @@ public class PlannerTests
         Assert.Equal(Say(Plan), Say(Planner.Plan(SampleParts.Design, Samples.Shop)));
 
     private static string Say(Plan plan) => string.Join("\n", plan.SetUps.SelectMany(s => s.Operations.Select(o => $"{s.SetUp.Name} {s.SetUp.Placement} {o.Name} {o.Cutter.Name} {o.Feeds}")));
+
+    /// <summary>A ball of 0.25 mm radius 0.15 mm deep leaves a line 2·√(0.15 · 0.35) = 0.458 mm wide: closed form.</summary>
+    [Theory]
+    [InlineData(0.46, true)]
+    [InlineData(0.45, false)]
+    public void Lines_are_scribed_by_a_cutter_thin_enough_or_not_at_all(double width, bool can)
+    {
+        var tapered = Samples.Cutter("ball 6") with { Name = "tapered", Kind = CutterKind.TaperedBallEnd, TipRadius = 0.25, Angle = 0.1 };
+        var shop = Samples.Shop with { Cutters = [.. Samples.Shop.Cutters.Where(c => c.Diameter > 1), tapered] };
+        var board = SampleParts.Design.Part("fretboard");
+        var scribed = board with { Slots = [.. board.Slots.Select(slot => slot with { Width = width, Depth = 0.15, Scribed = true })] };
+        var plan = Planner.Plan(SampleParts.Design with { Parts = [scribed] }, shop);
+
+        Assert.Equal(!can, plan.Findings.Any(f => f.Code == "CUTTER-08"));
+        var lines = plan.SetUps.SelectMany(p => p.Operations).Where(o => o.Work is Work.Lines).ToList();
+        if (can) Assert.Equal("tapered", Assert.Single(lines).Cutter.Name);
+        else Assert.Empty(lines);
+    }
 }
