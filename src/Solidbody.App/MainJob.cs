@@ -53,7 +53,7 @@ public static class MainJob
         IProgress<string>? progress, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(shop);
-        return Prover.Prove(design, setUps, texts, ProofSettings.For(shop.Machine), progress is null ? null : new Told(progress), cancel);
+        return Prover.Prove(design, setUps, texts, ProofSettings.For(shop), progress is null ? null : new Told(progress), cancel);
     }
 
     /// <summary>The packet's files: programs, sheets, pictures, sources, index.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Instrument;
 using Solidbody.Programs;
+using Solidbody.Proof.Checks;
 using Solidbody.Proof.Comparing;
 using Solidbody.Proof.Cutting;
 
@@ -13,11 +14,15 @@ internal static class PartJudge
     public static (PartResult Result, PartProof Proof, ImmutableArray<Finding> Findings) Judge(
         Part part, IReadOnlyList<SetUp> setUps, IReadOnlyList<CutProgram> programs, ColumnField field, ProofSettings settings, CancellationToken cancel)
     {
-        var comparison = PartComparison.Of(field, new PartShape(part), new TabAllowance(setUps), settings.Threads, cancel);
+        var (tabs, tabFindings) = TabFindings.Sort(part, setUps);
+        var comparison = PartComparison.Of(field, new PartShape(part), new TabAllowance(tabs), settings.Threads, cancel);
         var namer = new PlaceNamer(part);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(OffSpots(comparison, part, namer, programs, settings));
+        findings.AddRange(tabFindings);
+        findings.AddRange(TabFindings.Missing(part, tabs, field));
         var calipers = new CaliperTaker(programs, setUps[0].Blank);
+        findings.AddRange(RegistrationFindings.Of(setUps, programs));
         var measures = ImmutableArray.CreateBuilder<MeasureResult>();
         foreach (var measure in part.Measures)
         {

@@ -15,6 +15,16 @@ internal static class ProofLimits
     public const double Touch = 0.02;
     /// <summary>How far outside the outline wood counts as left on the part rather than as waste.</summary>
     public const double OutlineBand = 1.5;
+    /// <summary>How far off its stated place or width a dowel's hole may be.</summary>
+    public const double Dowel = 0.1;
+    /// <summary>Longest tab that may excuse wood (common practice, no source: 6 to 12 mm hold an instrument's part).</summary>
+    public const double TabLength = 20;
+    /// <summary>How far off the outline a tab's middle may be said to lie.</summary>
+    public const double TabOff = 0.5;
+    /// <summary>Of the outline, what tabs may take together.</summary>
+    public const double TabsOfOutline = 0.1;
+    /// <summary>Of the blank's thickness, what a tab may take.</summary>
+    public const double TabOfThickness = 0.5;
     /// <summary>What a coordinate may lie outside the travel by rounding.</summary>
     public const double Travel = Tolerances.Output;
     /// <summary>Source named where the limit is the tool's own.</summary>

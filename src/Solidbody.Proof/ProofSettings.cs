@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Solidbody.Geometry;
 using Solidbody.Shop;
 
@@ -15,6 +16,20 @@ public sealed record ProofSettings
     /// <summary>Diameter of the collet's nut; 0 leaves the collet out.</summary>
     public double ColletDiameter { get; init; }
 
+    /// <summary>Slowest the spindle turns, turns a second.</summary>
+    public double SpindleSpeedLeast { get; init; }
+    /// <summary>Fastest, turns a second.</summary>
+    public double SpindleSpeedMost { get; init; } = double.PositiveInfinity;
+    /// <summary>Fastest feed in the plan, mm/s.</summary>
+    public double FeedMostXY { get; init; } = double.PositiveInfinity;
+    /// <summary>Fastest feed along Z, mm/s.</summary>
+    public double FeedMostZ { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The shop's cutters in their order; empty leaves out whether a program's cutter is one of them.</summary>
+    public ImmutableArray<Cutter> Rack { get; init; } = [];
+    /// <summary>Whether programs fetch their cutter by its place in the rack, from 1.</summary>
+    public bool ToolChanger { get; init; }
+
     /// <summary>Threads to use.</summary>
     public int Threads { get; init; } = Environment.ProcessorCount;
 
@@ -22,7 +37,18 @@ public sealed record ProofSettings
     public static ProofSettings For(Machine machine)
     {
         ArgumentNullException.ThrowIfNull(machine);
-        return new() { ColletDiameter = machine.ColletDiameter };
+        return new()
+        {
+            ColletDiameter = machine.ColletDiameter, ToolChanger = machine.ToolChanger, FeedMostXY = machine.FeedMostXY, FeedMostZ = machine.FeedMostZ,
+            SpindleSpeedLeast = machine.SpindleSpeedLeast, SpindleSpeedMost = machine.SpindleSpeedMost,
+        };
+    }
+
+    /// <summary>The settings a shop asks for: its machine's, and its rack.</summary>
+    public static ProofSettings For(ShopDefinition shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return For(shop.Machine) with { Rack = shop.Cutters };
     }
 
     /// <summary>Column side for a blank: fine enough that between two columns a 3 mm ball's surface bends by less than the gouge limit's tenth,

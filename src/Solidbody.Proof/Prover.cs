@@ -30,6 +30,7 @@ public static class Prover
         var ordered = setUps.OrderBy(s => s.Order).ToArray();
         var steps = ordered.Sum(s => s.Programs.Length) + design.Parts.Length;
         var done = 0;
+        findings.AddRange(NotProved(design, ordered, texts));
         foreach (var part in design.Parts)
         {
             var own = ordered.Where(s => s.Part == part.Name).ToArray();
@@ -40,6 +41,7 @@ public static class Prover
                 done += own.Sum(s => s.Programs.Length) + 1;
                 continue;
             }
+            findings.AddRange(SetUpFindings.Of(part, own));
             var blank = own[0].Blank;
             var field = new ColumnField(Grid.Over(blank.Plan, settings.CellOf(blank)), blank.Z0, blank.Z1);
             foreach (var program in programs)
@@ -57,6 +59,15 @@ public static class Prover
         }
         progress?.Report(new("proved", 1));
         return new(results.ToImmutable(), findings.ToImmutable(), proofs.ToImmutable());
+    }
+
+    /// <summary>Set-ups of parts that the instrument does not have, and texts that no set-up names.</summary>
+    private static IEnumerable<Finding> NotProved(Design design, IReadOnlyList<SetUp> setUps, IReadOnlyDictionary<string, string> texts)
+    {
+        foreach (var setUp in setUps)
+            if (design.Parts.All(p => p.Name != setUp.Part)) yield return ProofFindings.NotProved($"{setUp.Title}, of the part {setUp.Part}");
+        var named = setUps.SelectMany(s => s.Programs).Select(p => p.File).ToHashSet(StringComparer.Ordinal);
+        foreach (var stray in texts.Keys.Where(t => !named.Contains(t)).Order(StringComparer.Ordinal)) yield return ProofFindings.NotProved(stray);
     }
 
     /// <summary>Every program of a part's set-ups, in order; null, with findings, when one is missing or unreadable.</summary>

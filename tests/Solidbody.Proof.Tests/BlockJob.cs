@@ -68,8 +68,9 @@ internal static class BlockJob
         BedAllowance = 0.5, Travel = new(-100, -100, -1, 300, 300, 60), Bed = new(-100, -100, 300, 300), HoldDown = "tape", Tabs = tabs, Programs = programs,
     };
 
+    /// <summary>What the index says of a program: the room is the clearance over the whole bed, the figures are the texts' own.</summary>
     private static ProgramEntry Entry(string file, Cutter cutter) =>
-        new() { File = file, Name = file, Cutter = cutter, SpindleSpeed = 300, Feed = 20, Seconds = 0, Bounds = default };
+        new() { File = file, Name = file, Cutter = cutter, SpindleSpeed = 300, Feed = 20, Seconds = 0, Bounds = new(-100, -100, -1, 300, 300, Clearance) };
 
     /// <summary>The four texts. The plan is worked out in the part's own x and, for the back, in y turned over; <paramref name="turn"/> turns it on the bed.</summary>
     public static Dictionary<string, string> Texts(double turn = 0)

@@ -25,7 +25,7 @@ public sealed class NeverTests
     public void Cutting_into_the_bed_is_told_but_not_for_registration_holes()
     {
         Assert.StartsWith("0.1", Found(With(1, s => s with { BedAllowance = 0.1 }), "PROOF-06").Figure, StringComparison.Ordinal);
-        Assert.DoesNotContain(With(0, s => s with { BedAllowance = 0.1, Registration = [new("dowel", new(60, -12), 8)] }).Findings, f => f.Code == "PROOF-06");
+        Assert.DoesNotContain(With(0, s => s with { BedAllowance = 0.1, Registration = [new("dowel", new(60, -12), 8, 1)] }).Findings, f => f.Code == "PROOF-06");
     }
 
     [Theory] // A screw's head beside the outline's path: near enough for the cutter; or, low beside the deep cut, for nothing.
@@ -67,6 +67,39 @@ public sealed class NeverTests
         var texts = BlockJob.Texts();
         BlockProofTests.Edit(texts, BlockJob.DrillFile, lines => Array.IndexOf(lines, "G0 Z30"), _ => "G0 Z20");
         Assert.Contains("line 2", Found(BlockJob.Prove(texts), "PROOF-16").Place, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_registration_hole_excuses_its_own_depth_only() =>
+        Assert.StartsWith("0.1", Found(With(0, s => s with { BedAllowance = 0.1, Registration = [new("dowel", new(60, -12), 8, 0.1)] }), "PROOF-06").Figure, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("G0 X131 Y82 Z25", "PROOF-24")]   // slanting
+    [InlineData("G0 X131", "PROOF-24")]           // level, but low
+    [InlineData("G0 Z-0.2", "PROOF-04")]          // into the spoilboard, in the open
+    public void A_rapid_keeps_to_upright_and_clearance(string rapid, string code)
+    {
+        var texts = BlockJob.Texts();
+        var line = BlockProofTests.Edit(texts, BlockJob.DrillFile, lines => Array.IndexOf(lines, "G0 Z16.5"), _ => rapid);
+        Assert.Contains($"{BlockJob.DrillFile} line {line}", Found(BlockJob.Prove(texts, cell: 0.4), code).Place, StringComparison.Ordinal);
+    }
+
+    [Theory] // A beam over the blank; the cutter's edges end 60 mm above the tip, 90 mm over the bed at clearance.
+    [InlineData(91, false)]
+    [InlineData(89, true)]
+    public void A_keep_out_has_an_underside(double underside, bool entered) =>
+        Assert.Equal(entered, With(0, s => s with { KeepOuts = [new("beam", new(60, 60, underside, 100, 80, 200))] })
+            .Findings.Any(f => f.Code == "PROOF-07" && f.Title.Contains("cutter", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Setting_out_below_a_screw_is_told() =>
+        Assert.StartsWith("Z 30", Found(With(0, s => s with { KeepOuts = [new("screw", new(0, 0, 0, 1, 1, 31))] }), "PROOF-16").Figure, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_cutter_that_may_not_plunge_is_told_when_it_does()
+    {
+        var finding = Found(With(0, s => s with { Programs = s.Programs.SetItem(0, s.Programs[0] with { Cutter = s.Programs[0].Cutter with { Plunges = false } }) }), "PROOF-28");
+        Assert.Contains("pocket", finding.Place, StringComparison.Ordinal);
     }
 
     private static ProofResult With(int index, Func<SetUp, SetUp> change)

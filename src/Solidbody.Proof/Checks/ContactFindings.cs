@@ -19,6 +19,7 @@ internal static class ContactFindings
         if (Past(Contact.AboveFlutes, ProofLimits.Touch, out var above)) yield return ProofFindings.AboveFlutes(file, above.Line, Place(above), above.Depth, cutter.FluteLength);
         if (Past(Contact.Shank, ProofLimits.Touch, out var shank)) yield return ProofFindings.ShankInWood(file, shank.Line, Place(shank), shank.Depth, cutter.FluteLength);
         if (Past(Contact.BesideShank, ProofLimits.Touch, out var beside)) yield return ProofFindings.ShankBesideWood(file, beside.Line, Place(beside), beside.Depth, cutter.FluteLength);
+        if (Past(Contact.Middle, ProofLimits.Touch, out var middle)) yield return ProofFindings.Plunged(file, middle.Line, Place(middle), middle.Depth, cutter.Name);
         if (Past(Contact.Collet, ProofLimits.Touch, out var collet)) yield return ProofFindings.ColletInWood(file, collet.Line, Place(collet), collet.Depth, cutter.StickOut);
     }
 }

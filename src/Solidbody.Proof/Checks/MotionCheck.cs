@@ -22,7 +22,6 @@ internal sealed record MotionCheck(Trespass OutsideTravel, Trespass IntoBed, int
         Trespass travel = default, bed = default;
         var still = 0;
         var setUp = program.SetUp;
-        var dowels = setUp.Registration.Select(r => (Centre: setUp.Placement.ToWork(new(r.Centre.X, r.Centre.Y, 0)).Plan, r.Diameter)).ToArray();
         var ends = new List<WorkPoint>();
         foreach (var motion in program.Motions)
         {
@@ -35,7 +34,7 @@ internal sealed record MotionCheck(Trespass OutsideTravel, Trespass IntoBed, int
                 var outside = Outside(setUp.Travel, p);
                 if (outside > ProofLimits.Travel) travel = travel.Or(outside, p, motion.Line);
                 var below = -setUp.BedAllowance - p.Z;
-                if (below > ProofLimits.Travel && below > bed.By && !dowels.Any(d => p.Plan.DistanceTo(d.Centre) <= d.Diameter / 2)) bed = new(below, p, motion.Line);
+                if (below > ProofLimits.Travel && below > bed.By && -p.Z > Dowels.Depth(setUp, p.Plan, program.Entry.Cutter.Radius) + ProofLimits.Travel) bed = new(below, p, motion.Line);
             }
         }
         return new(travel, bed, still);

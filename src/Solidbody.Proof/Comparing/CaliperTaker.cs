@@ -34,6 +34,9 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         return (new(measure.Name, measure.Expected, found ? Math.Round(taken, 4) : 0, measure.Tolerance), found);
     }
 
+    /// <summary>Width of the room round a point along a direction, and how far its middle lies from the point; NaN when there is none.</summary>
+    public (double Width, double Off) Room(Point2 p, Point2 along, double search, double z) => Run(p, along, 0, search, z, wood: false);
+
     /// <summary>Height of a face as its own side sees it: z for the front, −z for the back.</summary>
     private double Height(Point2 p, Side side) => programs.Where(program => program.Up == side)
         .Aggregate(side == Side.Front ? blank.Z1 : -blank.Z0, (height, program) => Math.Min(height, program.At(p).Height));

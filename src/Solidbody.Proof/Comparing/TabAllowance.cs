@@ -12,9 +12,9 @@ internal sealed class TabAllowance
 
     private readonly ImmutableArray<(Tab Tab, double Reach)> tabs;
 
-    /// <param name="setUps">The part's set-ups. Beyond a tab's stated length the cutter's round end leaves up to one diameter more a side.</param>
-    public TabAllowance(IEnumerable<SetUp> setUps) =>
-        tabs = [.. setUps.SelectMany(s => s.Tabs.Select(t => (t, t.Length / 2 + s.Programs.Select(p => p.Cutter.Diameter).DefaultIfEmpty(0).Max())))];
+    /// <param name="sound">Tabs within the limits for tabs. Beyond a tab's stated length the cutter's round end leaves up to one diameter more a side.</param>
+    public TabAllowance(IEnumerable<(SetUp SetUp, Tab Tab)> sound) =>
+        tabs = [.. sound.Select(s => (s.Tab, s.Tab.Length / 2 + s.SetUp.Programs.Where(p => p.Cutter.IsFlat).Select(p => p.Cutter.Diameter).DefaultIfEmpty(0).Max()))];
 
     /// <summary>Whether wood from <paramref name="bottom"/> to <paramref name="top"/> over a point within the outline's band is a tab's.</summary>
     public bool Covers(Point2 p, double bottom, double top)

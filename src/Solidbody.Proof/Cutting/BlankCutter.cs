@@ -14,6 +14,12 @@ internal static class BlankCutter
     /// <summary>How near a wall counts as beside the shank, mm beyond the cutter's own radius.</summary>
     private const double Beside = 0.5;
 
+    /// <summary>The part of the radius within which a cutter that may not plunge has no edges (common practice, no source).</summary>
+    private const double MiddleFactor = 0.3;
+
+    /// <summary>Fall per distance in the plan from which a move counts as straight down rather than as a ramp: 45°.</summary>
+    private const double Steep = 1;
+
     public static CutReport Cut(ColumnField field, CutProgram program, double colletDiameter, int threads, CancellationToken cancel)
     {
         var bands = (field.Grid.Rows + RowsPerBand - 1) / RowsPerBand;
@@ -35,6 +41,7 @@ internal static class BlankCutter
         var flutes = CutterProfile.Disc(Math.Max(cutter.Radius - Ring, Ring));
         var thick = cutter.ShankDiameter > cutter.Diameter;
         var shank = CutterProfile.Disc(thick ? cutter.ShankDiameter / 2 - Ring : cutter.Radius + Beside);
+        var middle = CutterProfile.Disc(Math.Max(cutter.Radius * MiddleFactor, Math.Min(cutter.Radius, field.Grid.Cell)));
         var collet = CutterProfile.Disc(colletDiameter / 2);
         var lowering = new Lowering(heights);
         var woodTop = program.WoodTop;
@@ -44,6 +51,7 @@ internal static class BlankCutter
             var edges = m.LowestZ + cutter.FluteLength;
             if (m.IsRapid) Look(Contact.Rapid, m, bare, 0);
             if (edges < woodTop) Look(Contact.AboveFlutes, m, flutes, cutter.FluteLength);
+            if (!cutter.Plunges && GoesDown(m)) Look(Contact.Middle, m, middle, 0);
             SweepKernel.Sweep(m, program.Profile, 0, grid, field.Stride, firstRow, endRow, ref lowering);
             if (edges < woodTop) Look(thick ? Contact.Shank : Contact.BesideShank, m, shank, cutter.FluteLength);
             if (colletDiameter > 0 && m.LowestZ + cutter.StickOut < woodTop) Look(Contact.Collet, m, collet, cutter.StickOut);
@@ -58,6 +66,8 @@ internal static class BlankCutter
             if (reaching.Index >= 0) report.Note(contact, new(reaching.Deepest, reaching.Index, m.Line));
         }
     }
+
+    private static bool GoesDown(in CutSegment m) => m.Z1 < m.Z0 - CutSegment.PlungeLength && m.Z0 - m.Z1 >= Steep * m.PlanLength;
 
     private static bool Misses(in CutSegment m, double radius, double low, double high) =>
         Math.Max(m.Y0, m.Y1) + radius < low || Math.Min(m.Y0, m.Y1) - radius > high;

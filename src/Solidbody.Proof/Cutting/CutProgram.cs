@@ -5,7 +5,7 @@ using Solidbody.Programs;
 namespace Solidbody.Proof.Cutting;
 
 /// <summary>One program of a set-up, ready to be cut: its text's motions and the straight pieces they become.</summary>
-internal sealed record CutProgram(SetUp SetUp, ProgramEntry Entry, ProgramStart? Start, ImmutableArray<Motion> Motions, CutterProfile Profile, CutSegment[] Segments)
+internal sealed record CutProgram(SetUp SetUp, ProgramEntry Entry, ProgramStart? Start, int? Tool, ImmutableArray<Motion> Motions, CutterProfile Profile, CutSegment[] Segments)
 {
     public Side Up => SetUp.Placement.Up;
 
@@ -18,7 +18,7 @@ internal sealed record CutProgram(SetUp SetUp, ProgramEntry Entry, ProgramStart?
     public static CutProgram Of(SetUp setUp, ProgramEntry entry, ReadProgram read)
     {
         var profile = CutterProfile.Of(entry.Cutter);
-        return new(setUp, entry, read.Start, read.Motions, profile, CutPath.Of(read.Motions, setUp.Placement, profile, WoodTopOf(setUp)));
+        return new(setUp, entry, read.Start, read.Tool, read.Motions, profile, CutPath.Of(read.Motions, setUp.Placement, profile, WoodTopOf(setUp)));
     }
 
     private static double WoodTopOf(SetUp setUp) => setUp.Placement.Up == Side.Front ? setUp.Blank.Z1 : -setUp.Blank.Z0;

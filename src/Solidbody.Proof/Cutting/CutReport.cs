@@ -11,6 +11,8 @@ internal enum Contact
     Shank,
     /// <summary>A shank no thicker than the cutter runs beside wood.</summary>
     BesideShank,
+    /// <summary>A cutter that does not cut to its middle is pushed straight down into wood.</summary>
+    Middle,
     /// <summary>The collet's face meets wood.</summary>
     Collet,
 }
