@@ -9,6 +9,9 @@ internal sealed class BedDrawing
 {
     private const double AxisRoom = 8;
     private const double AxesBelow = 6;
+    private const double LineOfLabel = 4.2;
+    /// <summary>Beside a bed that leaves so much room labels may stand off it.</summary>
+    private const double LabelMargin = 46;
     private const double DowelCross = 4;
     private const double DowelMark = 1.3;   // a symbol, at least so large
 
@@ -29,12 +32,16 @@ internal sealed class BedDrawing
         corner = new(room.X0 + AxisRoom, room.Y0);
         Box = new(corner.X, corner.Y, corner.X + shown.Width / Scale, corner.Y + shown.Height / Scale);
         Bottom = Box.Y1 + AxesBelow;
+        var free = SheetFormat.Room.X1 - Box.X1 - 2 * SheetFormat.Gap - SheetFormat.SideNotes;
+        Labelled = Box with { X1 = free > LabelMargin / 2 ? Box.X1 + Math.Min(free, LabelMargin) : Box.X1 };
     }
 
     /// <summary>One to so many.</summary>
     public int Scale { get; }
     /// <summary>The bed on the paper.</summary>
     public Box2 Box { get; }
+    /// <summary>Bed and labels on the paper.</summary>
+    public Box2 Labelled { get; }
     /// <summary>Where the drawing ends.</summary>
     public double Bottom { get; }
 
@@ -42,7 +49,7 @@ internal sealed class BedDrawing
     /// <returns>Labels that found no room; they belong in the notes.</returns>
     public List<string> Draw(Paper paper)
     {
-        var placer = new LabelPlacer(Box.Grown(-1.5));
+        var placer = new LabelPlacer(Labelled.Grown(-1.5));
         Bed(paper, placer);
         Blank(paper, placer);
         Part(paper, placer);
@@ -60,6 +67,7 @@ internal sealed class BedDrawing
     private void Bed(Paper paper, LabelPlacer placer)
     {
         paper.Rectangle(Box, Stroke.Outline);
+        placer.Ink(Corners(Box));
         var travel = setUp.Travel.Plan;
         var onPaper = Box2.Around([OnPaper(new Point2(travel.X0, travel.Y0)), OnPaper(new Point2(travel.X1, travel.Y1))]);
         paper.Rectangle(onPaper, Stroke.Hidden);
@@ -77,7 +85,6 @@ internal sealed class BedDrawing
         paper.Polygon(corners, Stroke.Outline, white: true);
         placer.Ink(corners);
         placer.Wood(new Region(new Loop([.. corners])));
-        var middle = blank.Plan.Centre.Y;
         var overhang = 4.0 * Scale;
         var (a, b) = (OnPaper(blank.X0 - overhang, 0), OnPaper(blank.X1 + overhang, 0));
         if (0 > blank.Y0 && 0 < blank.Y1)
@@ -85,17 +92,35 @@ internal sealed class BedDrawing
             paper.Line(a, b, Stroke.Centre);
             placer.Ink(a, b);
         }
-        var turn = setUp.Placement.Turn;
-        var size = $"blank {Figures.Size(blank.Length)} × {Figures.Size(blank.Width)} × {Figures.Size(blank.Thickness)}";
-        var laid = Math.Abs(Math.Sin(turn)) < 1e-9 || Math.Abs(Math.Cos(turn)) < 1e-9 ? $"laid along {(Math.Abs(Math.Sin(turn)) < 0.5 ? "X" : "Y")}" : $"laid at {Figures.Degrees(Folded(turn))} to X";
-        labels.Add(new([size, $"{FaceUp} up, {laid}", .. Spare()], OnPaper(blank.X0 + 0.62 * blank.Length, setUp.Placement.Up == Side.Front ? blank.Y0 : blank.Y1)));
-        var end = part.Bounds;
-        labels.Add(new([PartEnd], OnPaper(end.X0 + 0.02 * end.Length, middle), 0.5));
+        var size = $"blank {Figures.Whole(blank.Length)} × {Figures.Whole(blank.Width)} × {Figures.Size(blank.Thickness)}";
+        labels.Add(new([size, $"{FaceUp} up, {Laid}", .. Spare()], OnPaper(blank.X0 + 0.62 * blank.Length, setUp.Placement.Up == Side.Front ? blank.Y0 : blank.Y1)));
+        labels.Add(new([$"{PartEnd} end"], OnPaper(blank.X0, 0.55 * (setUp.Placement.Up == Side.Front ? blank.Y1 : blank.Y0)), Heavy: true));
+        Corner();
     }
 
     private string FaceUp => setUp.Placement.Up == Side.Front ? "front" : "back";
 
-    private string PartEnd => part.Name switch { "neck" => "headstock this end", "fretboard" => "nut this end", _ => "neck this end" };
+    private string PartEnd => part.Name switch { "neck" => "headstock", "fretboard" => "nut", _ => "neck" };
+
+    private string Laid
+    {
+        get
+        {
+            var (sine, cosine) = Math.SinCos(setUp.Placement.Turn);
+            return Math.Abs(sine) < 1e-9 ? "laid along X" : Math.Abs(cosine) < 1e-9 ? "laid along Y" : $"laid at {Figures.Degrees(Folded(setUp.Placement.Turn))} to X";
+        }
+    }
+
+    /// <summary>Where the blank's corner nearest to the person lies, the left one of two.</summary>
+    private void Corner()
+    {
+        var nearest = Corners(setUp.Blank.Plan).Select(c => setUp.Placement.ToWork(new(c.X, c.Y, 0)).Plan).OrderBy(w => Math.Round(w.Y, 3)).ThenBy(w => w.X).First();
+        var from = FromBed(nearest);
+        labels.Add(new([$"blank’s corner, {from.Left},", from.Near], OnPaper(nearest)));
+    }
+
+    /// <summary>A place as a tape finds it: from the bed's left edge and from the edge at the person.</summary>
+    private (string Left, string Near) FromBed(Point2 work) => ($"{Figures.Whole(work.X - setUp.Bed.X0)} from left", $"{Figures.Whole(work.Y - setUp.Bed.Y0)} from near edge");
 
     /// <summary>An angle of a line, which has no direction: −90° to 90°.</summary>
     private static double Folded(double turn) => turn - Math.PI * Math.Round(turn / Math.PI);
@@ -167,7 +192,8 @@ internal sealed class BedDrawing
         paper.Line(zero - new Point2(0, DowelCross), zero + new Point2(0, DowelCross), Stroke.Frame);
         placer.Block(new Box2(zero.X, zero.Y, zero.X, zero.Y).Grown(DowelCross / 2));
         var dowel = setUp.Registration.FirstOrDefault(r => setUp.Placement.ToWork(new(r.Centre.X, r.Centre.Y, 0)).Plan.Length <= 0.01);
-        string[] lines = dowel is null ? ["work zero X0 Y0"] : ["work zero X0 Y0", $"{dowel.Name} ⌀{Figures.Size(dowel.Diameter)}"];
+        var from = FromBed(new(0, 0));
+        string[] lines = ["work zero X0 Y0", dowel is null ? "cross on the centre line" : $"{dowel.Name} ⌀{Figures.Size(dowel.Diameter)}", $"{from.Left}, {from.Near}"];
         labels.Insert(0, new(lines, zero, DowelCross / 2 + 1, Heavy: true));
     }
 
@@ -182,7 +208,9 @@ internal sealed class BedDrawing
         paper.Arrow(y, new(0, -1));
         paper.Text(x + new Point2(1.5, 1.1), "X", Lettering.Drawing);
         paper.Text(y - new Point2(0, 1.2), "Y", Lettering.Drawing, Align.Middle);
-        paper.Text(new(Box.X1, Box.Y1 + 4.3), "front of the machine, you stand here", Lettering.Drawing, Align.Right);
+        const string stand = "front of the machine, you stand here";
+        var right = Math.Max(Box.X1, x.X + 6 + paper.Width(stand, Lettering.Drawing));
+        paper.Text(new(right, Box.Y1 + 4.3), stand, Lettering.Drawing, Align.Right);
     }
 
     private List<string> Labels(Paper paper, LabelPlacer placer)
@@ -192,12 +220,12 @@ internal sealed class BedDrawing
         {
             Lettering Of(int line) => label.Heavy && line == 0 ? Lettering.DrawingHeavy : Lettering.Drawing;
             var width = label.Lines.Select((l, i) => paper.Width(l, Of(i))).Max();
-            var height = (label.Lines.Length - 1) * 4.2 + Lettering.Drawing.Size;
+            var height = (label.Lines.Length - 1) * LineOfLabel + Lettering.Drawing.Size;
             if (placer.Place(label.Anchor, width, height, label.Radius) is not { } placed) { dropped.Add(string.Join(", ", label.Lines)); continue; }
             paper.Line(placed.LeaderFrom, placed.LeaderTo, Stroke.Fine);
             paper.Rectangle(placed.Box, null, white: true);
             for (var i = 0; i < label.Lines.Length; i++)
-                paper.Text(new(placed.Box.X0, placed.Box.Y0 + 2.5 + 4.2 * i), label.Lines[i], Of(i));
+                paper.Text(new(placed.Box.X0, placed.Box.Y0 + 2.5 + LineOfLabel * i), label.Lines[i], Of(i));
         }
         return dropped;
     }

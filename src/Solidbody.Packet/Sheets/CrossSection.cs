@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Packet.Drawing;
@@ -5,28 +6,45 @@ using Solidbody.Programs;
 
 namespace Solidbody.Packet.Sheets;
 
-/// <summary>A cut across the blank as it lies in this set-up: blank, finished part hatched, spoilboard, Z0, thickness.</summary>
+/// <summary>A cut across the blank as this set-up leaves it: the wood hatched, the blank round it, spoilboard, thickness.
+/// What the other face still lacks is not yet cut; once both faces are done, the finished part stands in its blank.</summary>
 internal sealed class CrossSection
 {
     private const double SpoilboardShown = 3.2;   // paper mm
     private const double TitleRoom = 7;
     private const double DimensionRoom = 7;
-    private const double WidestOnPaper = 70;
+    private const double WidestOnPaper = 76;
     private const int Samples = 600;
+    private const double RoomShare = 0.9;
 
     private readonly SetUp setUp;
     private readonly PartShape shape;
+    private readonly bool freed;   // the outline is cut: what is round the part is waste
 
-    public CrossSection(SetUp setUp, Part part)
+    public CrossSection(SheetInput input)
     {
-        this.setUp = setUp;
-        shape = new PartShape(part);
-        X = TellingPlace(part, setUp.Placement.Up);
+        setUp = input.SetUp;
+        ImmutableArray<Side> cut = [.. input.FacesCut, setUp.Placement.Up];
+        freed = input.IsLastOfBlank;
+        shape = new PartShape(freed ? input.Part : Half(input.Part, cut, setUp.Blank));
+        X = TellingPlace(input.Part, setUp.Placement.Up);
         var blank = setUp.Blank;
         Scale = SheetFormat.ScaleFor(blank.Width, blank.Thickness, WidestOnPaper, 30);
         Width = Math.Max(SheetFormat.Room.X1 - SheetFormat.TitleBlock.X0, blank.Width / Scale + DimensionRoom + 4);
         Height = TitleRoom + blank.Thickness / Scale + SpoilboardShown + 1.5;
     }
+
+    /// <summary>The part with only what was cut from the given faces; where no face was cut, the blank's own.</summary>
+    private static Part Half(Part part, ImmutableArray<Side> cut, Box3 blank) => part with
+    {
+        Front = cut.Contains(Side.Front) ? part.Front : new LevelHeight(blank.Z1),
+        Back = cut.Contains(Side.Back) ? part.Back : new LevelHeight(blank.Z0),
+        Pockets = [.. part.Pockets.Where(p => cut.Contains(p.From))],
+        Holes = [.. part.Holes.Where(h => cut.Contains(h.From))],
+        Flats = [.. part.Flats.Where(f => cut.Contains(f.From))],
+        Slots = cut.Contains(Side.Front) ? part.Slots : [],
+        EdgeRounds = [.. part.EdgeRounds.Where(e => cut.Contains(e.From))],
+    };
 
     public int Scale { get; }
     public double Width { get; }
@@ -34,10 +52,12 @@ internal sealed class CrossSection
     /// <summary>Where it is cut, part frame.</summary>
     public double X { get; }
 
-    /// <summary>Through the largest room opened from the face that lies up, else from the other; a quarter of the way along where there is none.</summary>
+    /// <summary>Through the largest room opened from the face that lies up, else from the other; a quarter of the way along where there is none.
+    /// What takes the part's whole width is a step in its face, no room.</summary>
     private static double TellingPlace(Part part, Side up)
     {
-        var opened = part.Pockets.Where(p => p.From == up).MaxBy(p => p.Region.Area) ?? part.Pockets.MaxBy(p => p.Region.Area);
+        var rooms = part.Pockets.Where(p => p.Region.Bounds.Height < RoomShare * part.Bounds.Width).ToList();
+        var opened = rooms.Where(p => p.From == up).MaxBy(p => p.Region.Area) ?? rooms.MaxBy(p => p.Region.Area);
         var x = opened is null ? part.Bounds.X0 + part.Bounds.Length / 4 : opened.Region.Bounds.Centre.X;
         return Math.Clamp(x, part.Bounds.X0 + 0.05 * part.Bounds.Length, part.Bounds.X1 - 0.05 * part.Bounds.Length);
     }
@@ -46,7 +66,7 @@ internal sealed class CrossSection
     public void Draw(Paper paper, Point2 at)
     {
         var blank = setUp.Blank;
-        paper.Text(at + new Point2(0, Lettering.DrawingHeavy.CapHeight), $"Across the blank, {Figures.Whole(X)} from the nut, 1:{Scale}", Lettering.DrawingHeavy);
+        paper.Text(at + new Point2(0, Lettering.DrawingHeavy.CapHeight), Caption, Lettering.DrawingHeavy);
         var left = at.X + 2;
         var (low, high) = (WorkZ(blank.Z0), WorkZ(blank.Z1));
         var (bottom, top) = (Math.Min(low, high), Math.Max(low, high));
@@ -87,7 +107,9 @@ internal sealed class CrossSection
         paper.Text(new(x + 3.8, (top + foot) / 2), words, Lettering.Drawing, Align.Middle, turn: 1);
     }
 
-    /// <summary>The part's wood along the cut as closed lines on paper, one for each stretch without a gap.</summary>
+    private string Caption => $"{(freed ? "Finished part" : "After this set-up")}, {Figures.Whole(Math.Abs(X))} {(X < 0 ? "before" : "from")} the nut, 1:{Scale}";
+
+    /// <summary>The wood along the cut as closed lines on paper, one for each stretch without a gap.</summary>
     private List<Point2[]> Runs(double y0, double y1, Func<double, double, Point2> onPaper)
     {
         var runs = new List<Point2[]>();
@@ -101,9 +123,11 @@ internal sealed class CrossSection
         for (var i = 0; i <= Samples; i++)
         {
             var laidY = y0 + (y1 - y0) * i / Samples;
-            var column = shape.At(new(X, LaidY(laidY)));
-            if (column.IsEmpty) { Close(); continue; }
-            var (a, b) = (WorkZ(column.Bottom), WorkZ(column.Top));
+            var p = new Point2(X, LaidY(laidY));
+            var column = shape.At(p);
+            var waste = !freed && !shape.Part.Outline.Contains(p);
+            if (column.IsEmpty && !waste) { Close(); continue; }
+            var (a, b) = waste ? (WorkZ(setUp.Blank.Z0), WorkZ(setUp.Blank.Z1)) : (WorkZ(column.Bottom), WorkZ(column.Top));
             bottoms.Add(onPaper(laidY, Math.Min(a, b)));
             tops.Add(onPaper(laidY, Math.Max(a, b)));
         }

@@ -5,27 +5,30 @@ using Solidbody.Programs;
 
 namespace Solidbody.Packet.Sheets;
 
-/// <summary>A heading with its sentences, beside the drawing.</summary>
-internal sealed record Note(string Heading, ImmutableArray<string> Sentences, bool Boxed = false);
+/// <summary>A heading with its sentences: a remark, or steps to be done in their order.</summary>
+internal sealed record Note(string Heading, ImmutableArray<string> Sentences, bool Boxed = false, bool Steps = false);
 
-/// <summary>The notes of a set-up: what to do before, how it is held, what stays on, what was overridden, what comes after.</summary>
+/// <summary>What a set-up says in sentences: what to do before, how it is held, what stays on, what was overridden, what comes after.</summary>
 internal static class Notes
 {
-    public static List<Note> Of(SheetInput input, IReadOnlyCollection<string> undrawn)
+    /// <summary>What stands beside the drawing.</summary>
+    /// <param name="undrawn">Labels that found no room on it.</param>
+    /// <param name="stepsOverleaf">Whether the hand work stands on a later page.</param>
+    public static IEnumerable<Note> Beside(SheetInput input, IReadOnlyCollection<string> undrawn, bool stepsOverleaf)
     {
         var setUp = input.SetUp;
-        var notes = new List<Note>();
-        if (!setUp.Before.IsEmpty) notes.Add(new("First, by hand", setUp.Before));
-        notes.Add(new("Before you zero", [setUp.Zero]));
-        notes.Add(new("Hold-down", [setUp.HoldDown]));
-        if (!setUp.Tabs.IsEmpty) notes.Add(new("Leave on", [Tabs(setUp)]));
+        if (stepsOverleaf) yield return new("First, by hand", [$"Do the {setUp.Before.Length} steps on page 2."]);
+        yield return new("Zero", [setUp.Zero + "."]);
+        yield return new("Hold-down", [setUp.HoldDown + "."]);
+        if (!setUp.Tabs.IsEmpty) yield return new("Leave on", [Tabs(setUp)]);
         foreach (var o in input.Overridden)
-            notes.Add(new("Overridden by you", [$"{Word(o.Finding.Severity)} {o.Finding.Code}, {o.Finding.Title}: “{o.Reason}”"], Boxed: true));
-        if (!setUp.Programs.IsEmpty) notes.Add(new("The cutter moves in", [Swept(setUp)]));
-        if (!setUp.After.IsEmpty) notes.Add(new("Afterwards, by hand", setUp.After));
-        if (undrawn.Count > 0) notes.Add(new("Not drawn, no room", [.. undrawn]));
-        return notes;
+            yield return new("Overridden by you", [$"{Word(o.Finding.Severity)} {o.Finding.Code}, {o.Finding.Title}: “{o.Reason}”"], Boxed: true);
+        if (!setUp.Programs.IsEmpty) yield return new("The cutter moves in", Swept(setUp));
+        if (undrawn.Count > 0) yield return new("Not drawn, no room", [.. undrawn]);
     }
+
+    public static Note? Before(SetUp setUp) => setUp.Before.IsEmpty ? null : new("First, by hand", setUp.Before, Steps: true);
+    public static Note? After(SetUp setUp) => setUp.After.IsEmpty ? null : new("Afterwards, by hand", setUp.After, Steps: true);
 
     private static string Word(Severity severity) => severity switch { Severity.Stops => "Stops", Severity.Warns => "Warns", _ => "Notes" };
 
@@ -36,11 +39,11 @@ internal static class Notes
         return string.Join("; ", kinds) + ", black bars on the outline; break them by hand.";
     }
 
-    private static string Swept(SetUp setUp)
+    private static ImmutableArray<string> Swept(SetUp setUp)
     {
         var b = setUp.Programs.Select(p => p.Bounds).Aggregate((a, c) =>
             new(Math.Min(a.X0, c.X0), Math.Min(a.Y0, c.Y0), Math.Min(a.Z0, c.Z0), Math.Max(a.X1, c.X1), Math.Max(a.Y1, c.Y1), Math.Max(a.Z1, c.Z1)));
-        return $"X {Range(b.X0, b.X1)}, Y {Range(b.Y0, b.Y1)}, Z {Range(b.Z0, b.Z1)}. Rapids at Z {Figures.Size(setUp.ClearanceHeight)}.";
+        return [$"X {Range(b.X0, b.X1)}", $"Y {Range(b.Y0, b.Y1)}", $"Z {Range(b.Z0, b.Z1)}", $"Rapids at Z {Figures.Size(setUp.ClearanceHeight)}"];
     }
 
     /// <summary>Whole millimetres, outward: the room is never told smaller than it is.</summary>

@@ -10,7 +10,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
 {
     private readonly SetUp setUp = input.SetUp;
     private readonly BedDrawing bed = new(input, SheetFormat.Bed);
-    private readonly CrossSection section = new(input.SetUp, input.Part);
+    private readonly CrossSection section = new(input);
     private Paper paper = null!;
     private int pages;
     private double y;          // where the page goes on
@@ -25,13 +25,95 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
     {
         NewPage();
         var undrawn = bed.Draw(paper);
-        var notes = Notes.Of(input, undrawn);
-        var side = bed.Box.X1 + 5;
-        NoteColumn.Draw(paper, notes, side, bed.Box.Y0, Room.X1 - side, bed.Bottom);
         y = bed.Bottom + 2;
+        var later = Blocks();
+        var left = Room.X1 - section.Width - SheetFormat.Gap - Room.X0;
+        var below = y + ProgramsHeight();
+        var stepsOverleaf = Notes.Before(setUp) is { } steps && below + Block.Of(steps, paper, left).Height > leftBottom;
+        later.AddRange(SideNotes(Notes.Beside(input, undrawn, stepsOverleaf)).Select(n => Later(n)));
         Programs();
-        SectionAndChecks();
-        MoreNotes(notes);
+        if (y + section.Height > FullBottom) NewPage();
+        section.Draw(paper, new(Room.X1 - section.Width, FullBottom - section.Height));
+        var skipped = stepsOverleaf ? 1 : 0;
+        while (later.Count > skipped && Below(later[skipped](paper, left))) later.RemoveAt(skipped);
+        if (later.Count > 0) Overleaf(later);
+    }
+
+    /// <summary>What is read apart from the drawing, in the order of the work.</summary>
+    private List<Func<Paper, double, Block>> Blocks()
+    {
+        var blocks = new List<Func<Paper, double, Block>>();
+        if (Notes.Before(setUp) is { } before) blocks.Add(Later(before));
+        blocks.AddRange(CheckBlocks.Of(input));
+        if (Notes.After(setUp) is { } after) blocks.Add(Later(after));
+        return blocks;
+    }
+
+    private static Func<Paper, double, Block> Later(Note note) => (p, width) => Block.Of(note, p, width);
+
+    /// <summary>Sets the notes beside the drawing, as many as find room.</summary>
+    /// <returns>Those that did not.</returns>
+    private List<Note> SideNotes(IEnumerable<Note> notes)
+    {
+        var x = bed.Labelled.X1 + SheetFormat.Gap;
+        var at = bed.Box.Y0;
+        var rest = new List<Note>();
+        foreach (var note in notes)
+        {
+            var block = Block.Of(note, paper, Room.X1 - x);
+            if (at + block.Height > bed.Bottom) { rest.Add(note); continue; }
+            block.Draw(paper, new(x, at));
+            at += block.Height + Block.Gap;
+        }
+        return rest;
+    }
+
+    /// <summary>Sets a block left of the section if it fits there whole.</summary>
+    private bool Below(Block block)
+    {
+        if (y + block.Height > leftBottom) return false;
+        block.Draw(paper, new(Room.X0, y));
+        y += block.Height + Block.Gap;
+        return true;
+    }
+
+    /// <summary>The rest in two columns, page after page; the right column ends above the title block.</summary>
+    private void Overleaf(List<Func<Paper, double, Block>> blocks)
+    {
+        var width = (Room.Width - SheetFormat.Gap) / 2;
+        var right = true;   // as if the last column were full
+        double top = 0, bottom = 0;
+        void NextColumn()
+        {
+            right = !right;
+            if (!right) { NewPage(); top = y; }
+            (y, bottom) = (top, right ? FullBottom : leftBottom);
+        }
+        NextColumn();
+        foreach (var make in blocks)
+        {
+            var block = make(paper, width);
+            if (y > top && y + (block.Whole ? block.Height : block.Head.Height + block.Rows[0].Height) > bottom) NextColumn();
+            var begun = false;
+            foreach (var row in block.Rows)
+            {
+                if (begun && y + row.Height > bottom)
+                {
+                    NextColumn();
+                    begun = false;
+                }
+                var x = right ? Room.X1 - width : Room.X0;
+                if (!begun)
+                {
+                    block.Head.Draw(paper, new(x, y));
+                    y += block.Head.Height;
+                    begun = true;
+                }
+                row.Draw(paper, new(x, y));
+                y += row.Height;
+            }
+            y += 2 * Block.Gap;
+        }
     }
 
     private void NewPage()
@@ -57,27 +139,37 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
         return $"Set-up {setUp.Order} of {input.SetUps}{after}{before}; {Figures.Minutes(setUp.Programs.Sum(e => e.Seconds))} min";
     }
 
+    private static readonly Column[] ProgramColumns =
+    [
+        new("Program", 31, Strong: true), new("Cutter", 41), new("What it cuts", 43), new("Stick-out", 14, Align.Right, true),
+        new("Turns/min", 15, Align.Right, true), new("mm/min", 12.5, Align.Right, true), new("min", 8, Align.Right, true),
+    ];
+
+    private static string[] Cells(ProgramEntry program) =>
+    [
+        Path.GetFileNameWithoutExtension(program.File), $"{program.Cutter.Name}, {CutterWords.Of(program.Cutter)}", Cuts(program), Figures.Millimetres(program.Cutter.StickOut),
+        Figures.TurnsPerMinute(program.SpindleSpeed), Figures.PerMinute(program.Feed), Figures.Minutes(program.Seconds),
+    ];
+
+    /// <summary>What is cut, each thing once: the stages of one thing differ only after the comma.</summary>
+    private static string Cuts(ProgramEntry program) =>
+        string.Join(", ", program.Operations.Select(o => o.Split(", ")[0]).Distinct());
+
+    private double ProgramsHeight() =>
+        Lettering.Heading.LineHeight + Table.HeadHeight + setUp.Programs.Sum(p => new Table(paper, Room.X0, ProgramColumns).HeightOf(Cells(p))) + SheetFormat.Gap;
+
     private void Programs()
     {
-        var columns = new Column[]
-        {
-            new("Program", 16), new("Name", 32, Strong: true), new("Cutter", 50), new("Stick-out", 16.5, Align.Right, true),
-            new("Turns/min", 18, Align.Right, true), new("Feed mm/min", 21.5, Align.Right, true), new("min", 10.5, Align.Right, true),
-        };
         var open = false;
         foreach (var program in setUp.Programs)
         {
-            var table = new Table(paper, Room.X0, columns);
-            string[] cells =
-            [
-                Number(program.File), program.Name, CutterWords.Of(program.Cutter), Figures.Millimetres(program.Cutter.StickOut),
-                Figures.TurnsPerMinute(program.SpindleSpeed), Figures.PerMinute(program.Feed), Figures.Minutes(program.Seconds),
-            ];
+            var table = new Table(paper, Room.X0, ProgramColumns);
+            var cells = Cells(program);
             var needed = table.HeightOf(cells) + (open ? 0 : Lettering.Heading.LineHeight + Table.HeadHeight);
             if (y + needed > FullBottom)
             {
                 NewPage();
-                table = new Table(paper, Room.X0, columns);
+                table = new Table(paper, Room.X0, ProgramColumns);
                 open = false;
             }
             if (!open)
@@ -89,68 +181,6 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
             y = table.Row(y, cells);
         }
         y += SheetFormat.Gap;
-    }
-
-    /// <summary>The number a program's file name begins with; the whole name without folder where it has none.</summary>
-    private static string Number(string file)
-    {
-        var name = Path.GetFileNameWithoutExtension(file);
-        var digits = new string([.. name.TakeWhile(char.IsAsciiDigit)]);
-        return digits.Length > 0 ? digits : name;
-    }
-
-    /// <summary>The section stands above the title block, the checks to its left; both go on where there is room.</summary>
-    private void SectionAndChecks()
-    {
-        if (y + section.Height > FullBottom) NewPage();
-        var top = y;
-        var left = Room.X1 - section.Width;
-        section.Draw(paper, new(left, FullBottom - section.Height));
-        var width = Math.Min(left, SheetFormat.TitleBlock.X0) - SheetFormat.Gap - Room.X0;
-        var columns = new Column[] { new("", width - Table.TickColumn - 47), new("Should be, mm", 23, Align.Right, true), new("", 3), new("Is", 21) };
-        y = top;
-        var open = false;
-        foreach (var check in setUp.Checks)
-        {
-            var table = new Table(paper, Room.X0, columns);
-            string[] cells = [check.What, check.Nominal is { } n ? $"{Figures.Millimetres(n)} ±{Figures.Size(check.Tolerance)}" : ""];
-            var needed = table.HeightOf(cells) + (open ? 0 : Lettering.Heading.LineHeight + Table.HeadHeight);
-            if (y + needed > leftBottom)
-            {
-                NewPage();
-                table = new Table(paper, Room.X0, columns);
-                open = false;
-            }
-            if (!open)
-            {
-                Heading("Measure and write down");
-                y = table.Head(y);
-                open = true;
-            }
-            y = table.Row(y, cells, check.Nominal is null ? 0 : 1);
-        }
-        if (setUp.Checks.IsEmpty) return;
-        const string outside = "If a figure is outside, stop: work the programs out and prove them again with the measured figure.";
-        var lines = paper.Wrap(outside, Lettering.Small, width);
-        if (y + lines.Count * Lettering.Small.LineHeight + 2 > leftBottom) return;
-        y += 1.6 + Lettering.Small.CapHeight;
-        foreach (var line in lines)
-        {
-            paper.Text(new(Room.X0, y), line, Lettering.Small);
-            y += Lettering.Small.LineHeight;
-        }
-    }
-
-    private void MoreNotes(List<Note> notes)
-    {
-        while (notes.Count > 0)
-        {
-            var before = notes.Count;
-            y = NoteColumn.Draw(paper, notes, Room.X0, y + 2, SheetFormat.TitleBlock.X0 - SheetFormat.Gap - Room.X0, leftBottom);
-            if (notes.Count == 0) return;
-            if (notes.Count == before && y <= Room.Y0 + 20) notes.RemoveAt(0);
-            NewPage();
-        }
     }
 
     private void Heading(string text)

@@ -11,7 +11,9 @@ internal static class SheetFormat
     /// <summary>What is written on: the frame less its inner margin.</summary>
     public static Box2 Room { get; } = new(24, 14, 196, 284);
     /// <summary>Room for the bed with its axes; the side notes stand to its right.</summary>
-    public static Box2 Bed { get; } = new(24, 29, 158, 165);
+    public static Box2 Bed { get; } = new(21.5, 29, 158, 165);
+    /// <summary>Narrowest column of side notes.</summary>
+    public const double SideNotes = 34;
     public static Box2 TitleBlock { get; } = new(138, 243, 200, 287);
     /// <summary>Between columns.</summary>
     public const double Gap = 4;

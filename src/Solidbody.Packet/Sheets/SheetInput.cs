@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Programs;
 
@@ -16,6 +17,12 @@ public sealed record SheetInput
     public required string Shop { get; init; }
     /// <summary>How many set-ups the packet has; <see cref="SetUp.Order"/> counts to it.</summary>
     public required int SetUps { get; init; }
+    /// <summary>Faces of this blank that earlier set-ups have cut.</summary>
+    public ImmutableArray<Side> FacesCut { get; init; } = [];
+    /// <summary>Whether no later set-up cuts this blank: it comes out as the finished part.</summary>
+    public bool IsLastOfBlank { get; init; } = true;
+    /// <summary>Whether the instrument is mirrored for the left hand.</summary>
+    public bool LeftHanded { get; init; }
     /// <summary>Titles of the set-ups before and after this one; null at the ends.</summary>
     public string? Previous { get; init; }
     public string? Next { get; init; }

@@ -48,8 +48,8 @@ internal sealed class Table(Paper paper, double x, IReadOnlyList<Column> columns
             for (var k = 0; k < cell.Count; k++)
                 paper.Text(at with { Y = first + k * Lettering.Body.LineHeight }, cell[k], Of(column), column.Align);
         });
-        WriteOn(y + height - 1.1, blanks);
         paper.Line(new(x, y + height), new(x + Width, y + height), Stroke.Fine);
+        WriteOn(y + height, blanks);
         return y + height;
     }
 
