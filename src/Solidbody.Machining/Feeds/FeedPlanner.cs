@@ -11,7 +11,7 @@ public static class FeedPlanner
     /// <param name="cutter">The cutter; a drill is driven by feed a turn, all others by chip load.</param>
     /// <param name="wood">The wood as the shop works it: its chip-load factor and cutting force.</param>
     /// <remarks>
-    /// Router bits start at the usual speed inside the spindle's range. When the axes cannot follow fz·n·z, the spindle slows down first,
+    /// Router bits start at the usual speed inside the spindle's range, thin ones at its fastest. When the axes cannot follow fz·n·z, the spindle slows down first,
     /// because a smaller chip rubs and burns; only at the spindle's least speed does the chip get smaller.
     /// The full-width cut's power bounds the step-down.
     /// </remarks>
@@ -26,7 +26,8 @@ public static class FeedPlanner
     private static CutFeeds ForRouterBit(Cutter cutter, WoodOnHand wood, Machine machine)
     {
         var wanted = wood.ChipLoad * ChipLoads.For(EdgeDiameter(cutter)).Middle;
-        var turns = Math.Clamp(FeedPractice.RouterTurns, machine.SpindleSpeedLeast, machine.SpindleSpeedMost);
+        var usual = EdgeDiameter(cutter) < FeedPractice.ThinCutter ? machine.SpindleSpeedMost : FeedPractice.RouterTurns;
+        var turns = Math.Clamp(usual, machine.SpindleSpeedLeast, machine.SpindleSpeedMost);
         if (CuttingPhysics.Feed(wanted, turns, cutter.Flutes) > machine.FeedMostXY)
             turns = Math.Max(machine.SpindleSpeedLeast, machine.FeedMostXY / (wanted * cutter.Flutes));
         turns = WholeTurnsAMinute(turns, machine);

@@ -13,6 +13,8 @@ internal static class FeedPractice
     public const double PowerShare = 0.8;
     /// <summary>Spindle speed a router bit is used at where the spindle reaches it, turns a second (18 000 turns a minute).</summary>
     public const double RouterTurns = 300;
+    /// <summary>Cutters thinner than this, mm, run at the spindle's fastest: their chips are thin, and slow feeds take hours.</summary>
+    public const double ThinCutter = 3;
     /// <summary>Cutting speed of a drill in wood, mm/s.</summary>
     public const double DrillCuttingSpeed = 3000;
     /// <summary>Drill feed a turn over its diameter.</summary>

@@ -7,7 +7,11 @@ namespace Solidbody.Machining.Planning;
 /// <param name="Blank">Corners.</param>
 /// <param name="Swept">Points the cutter's tip stays within <paramref name="Grow"/> of.</param>
 /// <param name="Grow">mm.</param>
-public sealed record Footprint(IReadOnlyList<Point2> Blank, IReadOnlyList<Point2> Swept, double Grow);
+public sealed record Footprint(IReadOnlyList<Point2> Blank, IReadOnlyList<Point2> Swept, double Grow)
+{
+    /// <summary>Points the tip goes to and not beyond: dowel holes, rooms that run out of the outline.</summary>
+    public IReadOnlyList<Point2> Reached { get; init; } = [];
+}
 
 /// <summary>A laying: the laid frame turned, then its origin put at a point of the bed (from the bed's near left corner).</summary>
 /// <param name="Turn">Radians.</param>
@@ -33,7 +37,7 @@ public static class BedPlacement
     {
         ArgumentNullException.ThrowIfNull(footprint);
         ArgumentNullException.ThrowIfNull(machine);
-        var outer = footprint with { Swept = Hull.Of(footprint.Swept), Blank = Hull.Of(footprint.Blank) };
+        var outer = footprint with { Swept = Hull.Of(footprint.Swept), Blank = Hull.Of(footprint.Blank), Reached = Hull.Of(footprint.Reached) };
         foreach (var quarter in (double[])[0, Math.PI / 2])
             if (At(outer, machine, quarter) is { Slack: >= 0 } straight) return straight;
         var degrees = Enumerable.Range(-89, 179).Select(d => At(outer, machine, d * Math.PI / 180)).ToList();
@@ -46,13 +50,20 @@ public static class BedPlacement
     /// <summary>The best shift at one angle.</summary>
     public static Laying At(Footprint footprint, Machine machine, double turn)
     {
-        var blank = Box2.Around(footprint.Blank.Select(p => p.Turned(turn)));
-        var swept = Box2.Around(footprint.Swept.Select(p => p.Turned(turn))).Grown(footprint.Grow);
+        var blank = Turned(footprint.Blank, turn, Box2.Empty);
+        var swept = Turned(footprint.Reached, turn, Turned(footprint.Swept, turn, Box2.Empty).Grown(footprint.Grow));
         var (travelX, travelY) = ((machine.BedX - machine.TravelX) / 2, (machine.BedY - machine.TravelY) / 2);
         var x = Interval(blank.X0, blank.X1, 0, machine.BedX, swept.X0, swept.X1, travelX, travelX + machine.TravelX);
         var y = Interval(blank.Y0, blank.Y1, 0, machine.BedY, swept.Y0, swept.Y1, travelY, travelY + machine.TravelY);
         var tighter = x.Slack <= y.Slack ? x : y;
         return new(turn, new(x.Middle, y.Middle), tighter.Slack, tighter.Bed);
+    }
+
+    private static Box2 Turned(IReadOnlyList<Point2> points, double turn, Box2 box)
+    {
+        var along = Point2.Polar(turn);
+        foreach (var p in points) box = box.With(p.X * along + p.Y * along.Left);
+        return box;
     }
 
     private static (double Middle, double Slack, bool Bed) Interval(double b0, double b1, double bed0, double bed1, double s0, double s1, double travel0, double travel1)

@@ -10,10 +10,12 @@ using Solidbody.Shop;
 namespace Solidbody.Machining.Planning;
 
 /// <summary>Plans one part: outline cutter → blank → jobs a side → cutters and order → screws → laying → set-ups.</summary>
-internal sealed class PartPlanner(Part part, InstrumentDefinition definition, ShopDefinition shop, int firstOrder)
+internal sealed class PartPlanner(Part part, InstrumentDefinition definition, ShopDefinition shop)
 {
     private readonly List<Finding> findings = [];
     private readonly Machine machine = shop.Machine;
+    /// <summary>How deep the dowel holes go below the spoilboard, mm; known once the first side is planned.</summary>
+    private double dowelDepth;
 
     /// <summary>A fretboard has all its features on one face; body and neck are turned over.</summary>
     private ImmutableArray<Side> Sides => part.Name == "fretboard" ? [Side.Front] : [Side.Front, Side.Back];
@@ -26,31 +28,23 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var rack = new CutterRack(shop);
         var heads = Taped ? 0 : shop.HoldDowns.ScrewHeadHeight;
         var overshoot = Math.Min(PlanPractice.Overshoot, machine.SpoilboardAllowance);
-        var thickness = Blank.Of(part, 0, shop.HoldDowns, Blank.Waste.Usual).Box.Thickness;
-        var outline = OutlineCut.Of(part, thickness, rack, heads, overshoot, TurnsOver);
+        var thick = Blank.Of(part, 0, shop.HoldDowns, Blank.Waste.Usual).Box;
+        var outline = OutlineCut.Of(part, thick.Thickness, rack, heads, overshoot, TurnsOver);
         if (outline.Cutters.IsEmpty)
         {
-            findings.Add(CutterFindings.NoOutlineCutter($"{part.Name}, outline", thickness + overshoot + heads + PlanPractice.ColletRoom, rack.Flat));
+            findings.Add(CutterFindings.NoOutlineCutter($"{part.Name}, outline", thick.Thickness + overshoot + heads + PlanPractice.ColletRoom, rack.Flat));
             return new([], [.. findings]);
         }
         if (outline.FrontDepth > 0) findings.Add(PlanFindings.OutlineInHalves(part.Name, outline.FrontDepth));
 
-        // The usual waste, a narrower groove, more waste, less: the first that lies on the bed and can be screwed down.
-        (OutlineCut Outline, Blank.Waste Waste)[] ways = [(outline, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Ample), (outline.Narrow, Blank.Waste.Least)];
-        var tried = new List<LaidOut>();
-        foreach (var way in ways.Distinct())
-        {
-            tried.Add(Lay(way.Outline, way.Waste));
-            if (IsGood(tried[^1])) break;
-        }
-        var laid = tried.FirstOrDefault(IsGood) ?? tried.FirstOrDefault(t => t.Laying.Slack >= 0) ?? tried[^1];
+        // Features know the blank by its two faces only, which no amount of waste moves.
+        ImmutableArray<PlannedSide> sides = [.. Sides.Select(up => PlannedSide.Of(new LaidPart(part, up, thick), shop))];
+        var laid = LayOut(outline, sides);
         if (laid.Laying.Slack < 0) findings.Add(BedFindings.DoesNotFit(part.Name, laid.Blank, laid.Laying, machine));
-        findings.AddRange(laid.Sides.SelectMany(s => s.Jobs.Findings));
-        var screws = laid.Screws;
-        if (!Taped && screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, screws.Length, shop.HoldDowns.ScrewMargin));
+        if (!Taped && laid.Screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, laid.Screws.Length, shop.HoldDowns.ScrewMargin));
         if (TurnsOver) findings.Add(FlipPlay(laid.Blank));
-        var setUps = laid.Sides.Select((side, i) => SetUpOf(side, laid, screws, firstOrder + i)).ToImmutableArray();
-        return new(setUps, [.. findings]);
+        var setUps = sides.Select(side => SetUpOf(side, laid)).ToImmutableArray();
+        return new(setUps, [.. sides.SelectMany(s => s.Jobs.Findings), .. findings]);
     }
 
     private Finding FlipPlay(Blank blank)
@@ -60,63 +54,77 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         return BedFindings.FlipPlay(part.Name, 2 * TwoPins.MostOffset(play, baseline, furthest), play, baseline);
     }
 
-    private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs, ImmutableArray<Bridge> Bridges);
-    private sealed record LaidOut(Blank Blank, Laying Laying, ImmutableArray<PlannedSide> Sides, double DowelDepth, ImmutableArray<Point2> Screws);
+    private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs)
+    {
+        public static PlannedSide Of(LaidPart laid, ShopDefinition shop)
+        {
+            var jobs = new SideJobs(laid, shop);
+            jobs.AddFeatures();
+            return new(laid, jobs);
+        }
+    }
+
+    /// <summary>A blank with a given waste, as it lies on the bed.</summary>
+    private sealed record LaidOut(OutlineCut Outline, Blank Blank, Laying Laying, ImmutableArray<Point2> Screws);
+
+    /// <summary>The usual waste, a narrower groove, more waste, less: the first that lies on the bed and can be screwed down.</summary>
+    private LaidOut LayOut(OutlineCut outline, ImmutableArray<PlannedSide> sides)
+    {
+        (OutlineCut Outline, Blank.Waste Waste)[] ways = [(outline, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Ample), (outline.Narrow, Blank.Waste.Least)];
+        var tried = new List<LaidOut>();
+        foreach (var way in ways.Distinct())
+        {
+            tried.Add(Lay(way.Outline, way.Waste, sides));
+            if (IsGood(tried[^1])) return tried[^1];
+        }
+        return tried.FirstOrDefault(t => t.Laying.Slack >= 0) ?? tried.MaxBy(t => t.Laying.Slack)!;
+    }
 
     private bool IsGood(LaidOut laid) => laid.Laying.Slack >= 0 && (Taped || laid.Screws.Length >= 4);
 
-    /// <summary>Blank, jobs and laying for a given amount of waste. The groove is taken from the widest outline cutter, whichever is settled on.</summary>
-    private LaidOut Lay(OutlineCut outline, Blank.Waste waste)
+    /// <summary>Blank and laying for a given amount of waste. The groove is taken from the widest outline cutter, whichever is settled on.</summary>
+    private LaidOut Lay(OutlineCut outline, Blank.Waste waste, ImmutableArray<PlannedSide> sides)
     {
-        var groove = outline.Cutters.Max(c => c.Diameter);
-        var blank = Blank.Of(part, groove, shop.HoldDowns, waste);
-        var dowelDepth = 0.0;
-        var sides = Sides.Select((up, i) =>
-        {
-            var laid = new LaidPart(part, up, blank.Box);
-            var jobs = new SideJobs(laid, shop);
-            if (TurnsOver && i == 0) dowelDepth = jobs.AddRegistration(blank, shop.HoldDowns);
-            jobs.AddFeatures();
-            var last = i == Sides.Length - 1;
-            ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth) : [];
-            if (last) jobs.AddOutline(outline.Cutters, outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : jobs.Lowest, bridges);
-            else if (outline.FrontDepth > 0) jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, []);
-            return new PlannedSide(laid, jobs, bridges);
-        }).ToImmutableArray();
-
+        var blank = Blank.Of(part, outline.Cutters.Max(c => c.Diameter), shop.HoldDowns, waste);
         // Both sides lie by the same dowels, so one laying must serve the part and its mirror image.
         var box = blank.Box.Plan;
         Point2[] corners = [new(box.X0, box.Y0), new(box.X1, box.Y0), new(box.X1, box.Y1), new(box.X0, box.Y1)];
-        var sweep = sides.Max(s => s.Jobs.Sweep);
         var mouths = sides.SelectMany(s => s.Jobs.Mouths).ToList();
-        var swept = part.Outline.Loops.SelectMany(l => l.Points).Concat(mouths.SelectMany(m => m.Loops[0].Points)).SelectMany(p => new[] { p, new(p.X, -p.Y) }).ToList();
-        if (TurnsOver) swept.AddRange([blank.First, blank.Second]);
-        return new(blank, BedPlacement.Find(new(corners, swept, sweep), machine), sides, dowelDepth,
+        ImmutableArray<Point2> BothWays(IEnumerable<Point2> points) => [.. points.SelectMany(p => new[] { p, new(p.X, -p.Y) })];
+        var footprint = new Footprint(corners, BothWays(part.Outline.Loops.SelectMany(l => l.Points)),
+            Math.Max(outline.Cutters.Max(c => c.Radius) + PlanPractice.RoughLeave, sides.Max(s => s.Jobs.Reach)))
+        { Reached = BothWays(mouths.SelectMany(m => m.Loops[0].Points).Concat(TurnsOver ? [blank.First, blank.Second] : [])) };
+        var sweep = Math.Max(outline.Cutters.Max(c => c.Diameter) + PlanPractice.RoughLeave, sides.Max(s => s.Jobs.Sweep));
+        return new(outline, blank, BedPlacement.Find(footprint, machine),
             Taped ? [] : ScrewPlanner.Of(part, blank, shop.HoldDowns, sweep, mouths));
     }
 
-    private PlannedSetUp SetUpOf(PlannedSide side, LaidOut laidOut, ImmutableArray<Point2> screws, int order)
+    private PlannedSetUp SetUpOf(PlannedSide side, LaidOut laidOut)
     {
-        var (laid, blank, laying) = (side.Laid, laidOut.Blank, laidOut.Laying);
+        var (laid, blank, laying, screws, outline) = (side.Laid, laidOut.Blank, laidOut.Laying, laidOut.Screws, laidOut.Outline);
+        var (first, last) = (laid.Up == Sides[0], laid.Up == Sides[^1]);
+        if (TurnsOver && first) dowelDepth = side.Jobs.AddRegistration(blank, shop.HoldDowns);
+        ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth) : [];
+        if (last) side.Jobs.AddOutline(outline.Cutters, outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : side.Jobs.Lowest, bridges);
+        else if (outline.FrontDepth > 0) side.Jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, []);
         var placement = laid.Place(laying.Turn, blank.First);
         var zeroOnBed = laying.OnBed(laid.Point(blank.First));
         var (travelX, travelY) = ((machine.BedX - machine.TravelX) / 2 - zeroOnBed.X, (machine.BedY - machine.TravelY) / 2 - zeroOnBed.Y);
-        var lowest = -Math.Max(machine.SpoilboardAllowance, laidOut.DowelDepth);
+        var lowest = -Math.Max(machine.SpoilboardAllowance, dowelDepth);
         var heads = screws.IsEmpty ? 0 : shop.HoldDowns.ScrewHeadHeight;
         var clearance = laid.Top + heads + PlanPractice.ClearanceOverAll;
         var name = TurnsOver ? $"{part.Name}-{(laid.Up == Side.Front ? "front" : "back")}" : part.Name;
         if (clearance > lowest + machine.TravelZ) findings.Add(BedFindings.TooHigh(name, clearance, lowest + machine.TravelZ));
 
         var operations = Operations(side);
-        var last = laid.Up == Sides[^1];
-        if (last && side.Bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, side.Bridges.Length));
+        if (last && bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, bridges.Length));
         var words = new SheetWords(part, definition, shop, laid, blank, placement, zeroOnBed, Sides);
         var setUp = new SetUp
         {
             Name = name,
             Part = part.Name,
             Title = words.Title,
-            Order = order,
+            Order = 0,   // the planner's, which knows the other parts
             Blank = blank.Box,
             Placement = placement,
             Zero = words.Zero,
@@ -127,9 +135,9 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
             HoldDown = words.HoldDown(screws.Length),
             KeepOuts = [.. screws.Select((s, i) => ScrewRoom(i + 1, placement.ToWork(new(s.X, s.Y, 0)).Plan, laid.Top))],
             Registration = TurnsOver
-                ? [Dowel("dowel 1", blank.First, laidOut.DowelDepth), Dowel("dowel 2", blank.Second, laidOut.DowelDepth)]
+                ? [Dowel("dowel 1", blank.First, dowelDepth), Dowel("dowel 2", blank.Second, dowelDepth)]
                 : [],
-            Tabs = [.. side.Bridges.Select(b => TabOf(b, laid))],
+            Tabs = [.. bridges.Select(b => TabOf(b, laid))],
             Before = words.Before,
             After = words.After(last),
             Checks = words.Checks(operations.Select(o => o.Cutter).Distinct()),

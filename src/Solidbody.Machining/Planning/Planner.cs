@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Solidbody.Findings;
 using Solidbody.Instrument;
 using Solidbody.Shop;
 
@@ -13,14 +11,10 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(shop);
-        var setUps = ImmutableArray.CreateBuilder<PlannedSetUp>();
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var part in design.Parts)
-        {
-            var planned = new PartPlanner(part, design.Definition, shop, setUps.Count + 1).Plan();
-            setUps.AddRange(planned.SetUps);
-            findings.AddRange(planned.Findings);
-        }
-        return new(setUps.ToImmutable(), [.. findings.Distinct()]);
+        // Parts know nothing of one another: each is planned by itself, and they are put together in the design's order.
+        var parts = new Plan[design.Parts.Length];
+        Parallel.For(0, parts.Length, i => parts[i] = new PartPlanner(design.Parts[i], design.Definition, shop).Plan());
+        var setUps = parts.SelectMany(p => p.SetUps).Select((s, i) => s with { SetUp = s.SetUp with { Order = i + 1 } });
+        return new([.. setUps], [.. parts.SelectMany(p => p.Findings).Distinct()]);
     }
 }

@@ -32,8 +32,10 @@ internal sealed class SideJobs
     public IReadOnlyList<Finding> Findings => findings;
     /// <summary>Z of through-cuts: a little into the spoilboard.</summary>
     public double Lowest { get; }
-    /// <summary>How far beyond the outline this side's cutters go all round, mm.</summary>
+    /// <summary>How far beyond the outline this side's features take wood away, mm; the outline's own groove apart.</summary>
     public double Sweep { get; private set; }
+    /// <summary>How far beyond the outline the tip goes for that, mm.</summary>
+    public double Reach { get; private set; }
     /// <summary>Rooms that run out of the outline, part frame: cutters go there too.</summary>
     public IEnumerable<Region> Mouths => rooms.Select(r => laid.Region(r.Region)).Where(r => r.Loops.SelectMany(l => l.Points).Any(p => !Part.Outline.Contains(p)));
 
@@ -80,7 +82,6 @@ internal sealed class SideJobs
     public void AddOutline(ImmutableArray<Cutter> cutters, double bottom, ImmutableArray<Bridge> bridges)
     {
         var loops = laid.Outline.Loops.Where(l => l.SignedArea > 0).ToImmutableArray();
-        Sweep = Math.Max(Sweep, cutters[0].Diameter + PlanPractice.RoughLeave);
         Add("outline", Stage.Outline, cutters, (cutter, _) => loops.SelectMany(loop => new Job.Step[]
         {
             new("rough", new Work.Outline(loop, laid.Top, bottom, PlanPractice.RoughLeave, bridges)),
@@ -108,6 +109,7 @@ internal sealed class SideJobs
         var cleared = ball.Diameter + PlanPractice.CarveLeave;
         var zone = Offsets.Of(outline, cleared)[0];
         Sweep = Math.Max(Sweep, cleared);
+        Reach = Math.Max(Reach, Math.Max(ball.Radius, cleared - rack.Flat.Select(c => c.Radius).DefaultIfEmpty(0).Min()));
         var lowest = Math.Min(carve.Tip(ball), carve.LowestEdge);
         var surface = laid.Face;
         if (carve.MostWood > ball.Radius / 2)
@@ -136,7 +138,7 @@ internal sealed class SideJobs
     {
         var floor = laid.Z(flat.Z);
         if (top - floor < Tolerances.Output) return null;   // the planed face itself
-        var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, top - floor, laid.Top - floor) && !Offsets.Of(zone, -c.Radius).IsEmpty).ToImmutableArray();
+        var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, top - floor, laid.Top - floor) && RegionFit.Holds(zone, c.Radius)).ToImmutableArray();
         if (cutters.IsEmpty)
         {
             findings.Add(CutterFindings.TooShort(Place(flat.Name), top - floor, laid.Top - floor + PlanPractice.ColletRoom, rack.Flat));
@@ -200,7 +202,7 @@ internal sealed class SideJobs
         var depth = spots.Max(s => s.Mouth - s.Reach);
         var cone = spots.Min(s => s.Hole.Through ? s.Reach + machine.SpoilboardAllowance : s.Reach - s.Tip);
         ImmutableArray<Job> after = [.. spots.SelectMany(s => rooms.Where(r => r.Region.Contains(s.Centre)).Select(r => r.Job)).Distinct()];
-        var title = holes.Length == 1 ? holes[0].Name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}, {holes.Length} of {diameter:0.##} mm");
+        var title = holes.Length == 1 ? holes[0].Name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Several(name)}, {holes.Length} of {diameter:0.##} mm");
 
         var drills = Drills(diameter, spots.Max(s => s.Mouth), lowest, cone, depth);
         if (!drills.IsEmpty)
@@ -220,6 +222,7 @@ internal sealed class SideJobs
         if (cutters.IsEmpty) { findings.Add(CutterFindings.NoRoundover(Place(edge.Name), edge.Radius, rack.Roundovers)); return; }
         var path = laid.Path(edge.Path);
         Sweep = Math.Max(Sweep, cutters.Max(c => 2 * c.TipRadius + c.EdgeRadius));
+        Reach = Math.Max(Reach, cutters.Max(c => c.TipRadius));
         Add(edge.Name, Stage.Edges, cutters, (_, _) => [new("", new Work.RoundEdge(path, edge.Closed, edge.Radius, laid.Top))]);
     }
 
@@ -232,7 +235,7 @@ internal sealed class SideJobs
             var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key.Width) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
             if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key.Width, deepest, rack.Slotters)); continue; }
             ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
-            Add("fret slots", Stage.Slots, cutters, (_, _) => [new("", new Work.ThinSlots(lines, laid.Face))]);
+            Add("fret slots", Stage.Slots, cutters, (_, f) => [new("", new Work.ThinSlots(lines, laid.Face), Math.Min(f.StepDown, PlanPractice.SlotPass))]);
         }
     }
 
@@ -281,7 +284,14 @@ internal sealed class SideJobs
         return job;
     }
 
-    /// <summary>A hole's name without its number.</summary>
-    private static string Family(string name) =>
-        string.Join(' ', new string([.. name.Where(c => !char.IsAsciiDigit(c))]).Split(' ', StringSplitOptions.RemoveEmptyEntries)).Replace(" ,", ",", StringComparison.Ordinal);
+    private static string Several(string family) =>
+        family.IndexOf(',', StringComparison.Ordinal) is var comma and >= 0 ? family.Insert(comma, "s") : family + "s";
+
+    /// <summary>A hole's name without its number and what tells its kind apart by place: "string hole 3, back" and "dot 12 bass" belong to "string hole, back" and "dot".</summary>
+    private static string Family(string name)
+    {
+        var comma = name.IndexOf(',', StringComparison.Ordinal);
+        var (kind, side) = comma < 0 ? (name, "") : (name[..comma], name[comma..]);
+        return string.Join(' ', kind.Split(' ').TakeWhile(word => !char.IsAsciiDigit(word[0]))) + side;
+    }
 }

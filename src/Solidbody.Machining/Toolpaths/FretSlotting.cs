@@ -7,8 +7,9 @@ namespace Solidbody.Machining.Toolpaths;
 /// <summary>Thin straight slots whose floors follow a surface: fret slots on a curved board.</summary>
 public static class FretSlotting
 {
-    /// <summary>Cuts each slot back and forth along itself, sinking on a ramp, and once more at full depth.</summary>
-    /// <param name="s">Each leg sinks by at most half a step-down and no steeper, against the surface, than the ramp.</param>
+    /// <summary>Cuts each slot in level passes, forth and back. At the end where it stands, the cutter sinks on a ramp into the slot, comes back
+    /// level, and then runs to the other end: no place ever meets more than one pass's depth of wood.</summary>
+    /// <param name="s">Each pass sinks by at most the step-down, no steeper, against the surface, than the ramp.</param>
     /// <param name="slots">Slots; the surface must already be the wood's top along them, ends included.</param>
     /// <param name="surface">Closed form, laid frame.</param>
     public static ImmutableArray<Motion> Path(CutSettings s, IReadOnlyList<SlotLine> slots, IHeight surface)
@@ -20,13 +21,16 @@ public static class FretSlotting
         {
             path.EnterAbove(line.Start, line.Highest);
             path.Line(line.Start, line.StartHeight);
-            var (back, above) = (false, 0.0);
-            foreach (var below in DepthLevels.Of(0, -depth, Math.Min(s.StepDown / 2, line.Length * Math.Tan(s.RampAngle))))
+            var (end, other, above) = (0.0, line.Length, 0.0);
+            foreach (var level in DepthLevels.Of(0, -depth, Math.Min(s.StepDown, line.Length * Math.Tan(s.RampAngle))))
             {
-                line.Run(path, above, -below, back);
-                (back, above) = (!back, -below);
+                var ramp = (-level - above) / Math.Tan(s.RampAngle);
+                var into = end + Math.Sign(other - end) * Math.Min(ramp, line.Length);
+                line.Run(path, end, into, above, -level);
+                line.Run(path, into, end, -level, -level);
+                line.Run(path, end, other, -level, -level);
+                (end, other, above) = (other, end, -level);
             }
-            line.Run(path, depth, depth, back);
         }
         return path.Build();
     }

@@ -21,7 +21,8 @@ public static class Scribing
         {
             if (depth > s.StepDown) throw new ArgumentException($"A scribed line {depth} mm deep needs more than one step-down of {s.StepDown} mm.", nameof(slots));
             path.EnterAbove(line.Start, line.Highest);
-            line.Run(path, depth, depth, false);
+            path.Line(line.Start, line.StartHeight - depth);
+            line.Run(path, 0, line.Length, depth, depth);
         }
         return path.Build();
     }

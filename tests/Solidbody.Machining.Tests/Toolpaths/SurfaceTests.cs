@@ -143,4 +143,18 @@ public class SurfaceTests
         Assert.All(scribed.Where(m => m.Kind == MotionKind.Line), m => Assert.Equal(board.Z(m.To.X, m.To.Y) - 0.2, m.To.Z, 0.003));
         Assert.Throws<ArgumentException>(() => Scribing.Path(s, [new(new(0, 0), new(0, 9), 0.6)], board));
     }
+
+    [Fact] // Between neighbouring slots and passes alike: never deeper than the step-down at one place, and the floor level at the end.
+    public void No_place_of_a_fret_slot_meets_more_wood_than_a_pass_may_take()
+    {
+        var s = Given.Settings(Given.Flat(0.6), stepDown: 0.25, clearance: 20);
+        var path = FretSlotting.Path(s, [new(new(0, -25), new(0, 25), 1.7)], new LevelHeight(6)).Checked(s).RampsKept(s);
+        var block = new TestBlock(Box2.Around([new(0, -25), new(0, 25)]).Grown(1), 0.1, 6).Cut(path, s.Cutter);
+        Assert.InRange(block.Bite, 0.2, 0.25 + 1e-9);
+        Assert.Equal((0.0, 0.0), (block.RapidBite, block.PlungeBite));
+        for (var i = 0; i < block.Grid.Count; i++)
+            if (Math.Abs(block.At(i).X) < 0.25 && Math.Abs(block.At(i).Y) < 25) Assert.Equal(6 - 1.7, block[i], 9);
+        // Seven passes of 50 mm, each with a ramp of 0.243/tan 3° and the way back over it.
+        Assert.InRange(path.Where(m => m.Kind == MotionKind.Line).Sum(m => m.Length), 350, 7 * (50 + 2 * 4.65) + 3);
+    }
 }
