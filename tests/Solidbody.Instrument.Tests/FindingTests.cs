@@ -55,7 +55,8 @@ public class FindingTests
         ["EDGE-01"] = Body(b => b with { FrontEdgeRadius = 400 }),
         ["EDGE-02"] = Body(b => b with { BackEdgeRadius = 36 }),
         ["WIRE-01"] = Pickup(p => p with { Depth = 9 }),
-        ["WIRE-02"] = Body(b => b with { WireWays = [new("neck pickup", "controls", 6)], Bridge = b.Bridge with { Screws = [(-75, 34), (22, -36)] } }),
+        // A fence of screws, 8 mm apart, between the bridge pickup and the plate's underside.
+        ["WIRE-02"] = Body(b => b with { WireWays = [new("bridge pickup", "bridge", 6)], Bridge = b.Bridge with { Screws = [.. Enumerable.Range(-5, 11).Select(i => (-14.0, 8.0 * i))] } }),
         ["WIRE-03"] = Body(b => b with { WireWays = [new("neck pickup", "cellar", 6)] }),
         ["JACK-01"] = Body(b => b with { Jack = b.Jack! with { Angle = double.DegreesToRadians(-30) } }),
         ["BOARD-01"] = Board(b => b with { Thickness = 4, SlotDepth = 2.8 }),

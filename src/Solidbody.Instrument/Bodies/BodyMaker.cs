@@ -31,7 +31,7 @@ internal static class BodyMaker
             Pockets = rooms,
             Holes = holes,
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
-            HandBores = [.. WireWays.Of(d, plan, rooms).Bores],
+            HandBores = [.. WireWays.Of(d, plan, rooms, holes).Bores],
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
             TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
         };

@@ -85,13 +85,9 @@ internal static class BodyChecks
 
     private static IEnumerable<Finding> Wires(Part body) =>
         from bore in body.HandBores
-        from hole in body.Holes
-        let low = Math.Min(bore.A.Z, bore.B.Z) - bore.Diameter / 2
-        let high = Math.Max(bore.A.Z, bore.B.Z) + bore.Diameter / 2
-        where hole.From == Side.Front ? hole.Tip < high + Limits.HoleToRoom : hole.Tip > low - Limits.HoleToRoom
-        // A shaft's hole ends in the cavity the wire ends in.
-        where !body.Pockets.Any(p => p.Name == RoomNames.Controls && p.Region.Contains(hole.Centre))
-        let wall = Segments.Distance(hole.Centre, bore.A.Plan, bore.B.Plan) - hole.Diameter / 2 - bore.Diameter / 2
+        let radius = bore.Diameter / 2
+        from hole in WireClearance.Obstacles(body.Holes, body.Pockets, Math.Min(bore.A.Z, bore.B.Z) - radius, Math.Max(bore.A.Z, bore.B.Z) + radius)
+        let wall = WireClearance.Wall(hole, bore.A.Plan, bore.B.Plan, bore.Diameter)
         where !(wall >= Limits.HoleToRoom)
         select BodyFindings.WireAtHole(bore.Name, hole.Name, wall);
 }

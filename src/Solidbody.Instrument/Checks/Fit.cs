@@ -18,7 +18,7 @@ internal static class Fit
             .. BoardChecks.Of(d, board),
             .. PocketChecks.Of(d, body),
             .. BodyChecks.Of(d, body),
-            .. WireWays.Of(d, body.Outline, body.Pockets).Findings,
+            .. WireWays.Of(d, body.Outline, body.Pockets, body.Holes).Findings,
         ];
     }
 }
