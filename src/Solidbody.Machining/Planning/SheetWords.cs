@@ -80,11 +80,27 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
         .. First ? [new SheetCheck("before: blank thickness at three places", Round(blank.Box.Thickness), BlankTolerance)] : Array.Empty<SheetCheck>(),
         .. !First ? [new SheetCheck("before: blank thickness on the dowels, left and right of the centre line", Round(blank.Box.Thickness), FlipTolerance)] : Array.Empty<SheetCheck>(),
         .. cutters.Select(c => new SheetCheck(Say($"before: diameter of {c.Name}"), c.Diameter, CutterTolerance)),
-        .. part.Measures.Where(m => IsTakenHere(m.Caliper)).Select(m => new SheetCheck("after: " + m.Name, Round(m.Expected), m.Tolerance)),
+        .. TakenHere().Select(m => new SheetCheck("after: " + m.Name, Round(m.Expected), m.Tolerance)),
     ];
 
-    /// <summary>Rooms cut from above are measured as soon as they are there; everything else when the part is done.</summary>
-    private bool IsTakenHere(Caliper caliper) => caliper is Caliper.DepthFromTop ? First : Last;
+    /// <summary>Rooms and holes are measured as soon as they are there, everything else when the part is done; of a row of equal ones
+    /// the first and the last tell whether the row stands right, and fret 12 is half the scale.</summary>
+    private IEnumerable<Measure> TakenHere() =>
+        from rows in part.Measures.Where(IsThereNow).GroupBy(m => Unnumbered(m.Name))
+        from measure in rows
+        where measure == rows.First() || (!measure.Name.StartsWith("diameter", StringComparison.Ordinal) && (measure == rows.Last() || measure.Name.StartsWith("fret 12 ", StringComparison.Ordinal)))
+        select measure;
+
+    private bool IsThereNow(Measure measure)
+    {
+        var features = part.Pockets.Select(p => (p.Name, p.From)).Concat(part.Holes.Select(h => (h.Name, h.From)))
+            .Where(f => measure.Name.Contains(f.Name, StringComparison.Ordinal)).ToList();
+        if (features.Count == 0) return Last;
+        var side = features.MaxBy(f => f.Name.Length).From;
+        return laid.Up == side || (Last && !sides.Contains(side));
+    }
+
+    private static string Unnumbered(string name) => string.Concat(name.Where(c => !char.IsAsciiDigit(c)));
 
     private static double Round(double mm) => Math.Round(mm, 2);
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -1,5 +1,6 @@
 using Solidbody.Findings;
 using Solidbody.Geometry;
+using Solidbody.Instrument;
 using Solidbody.Machining.Planning;
 
 namespace Solidbody.Machining.Tests.Planning;
@@ -174,5 +175,30 @@ public class PlannerTests
         var lines = plan.SetUps.SelectMany(p => p.Operations).Where(o => o.Work is Work.Lines).ToList();
         if (can) Assert.Equal("tapered", Assert.Single(lines).Cutter.Name);
         else Assert.Empty(lines);
+    }
+
+    [Fact]
+    public void A_sheet_asks_only_for_what_its_set_up_has_made()
+    {
+        var neck = SampleParts.Design.Part("neck");
+        var own = neck with
+        {
+            Measures =
+            [
+                new("tuner hole 1 from the nut", -30, 0.1, new Caliper.Thickness(new(0, 0))),
+                new("tuner hole 2 from the nut", -55, 0.1, new Caliper.Thickness(new(0, 0))),
+                new("tuner hole 3 from the nut", -80, 0.1, new Caliper.Thickness(new(0, 0))),
+                new("heel thickness", 19, 0.1, new Caliper.Thickness(new(0, 0))),
+            ],
+            Holes = [.. Enumerable.Range(1, 3).Select(i => new Hole($"tuner hole {i}", Side.Front, new(-5 - 25 * i, 5), 10, 0, -15, -15, true))],
+        };
+        var plan = Planner.Plan(SampleParts.Design with { Parts = [own] }, Samples.Shop);
+        string[] After(string name) => [.. plan.SetUps.Single(s => s.SetUp.Name == name).SetUp.Checks.Select(c => c.What).Where(w => w.StartsWith("after", StringComparison.Ordinal))];
+
+        Assert.Contains("after: tuner hole 1 from the nut", After("neck-front"));
+        Assert.DoesNotContain("after: heel thickness", After("neck-front"));
+        Assert.Contains("after: heel thickness", After("neck-back"));
+        Assert.DoesNotContain("after: tuner hole 1 from the nut", After("neck-back"));
+        Assert.DoesNotContain("after: tuner hole 2 from the nut", After("neck-back").Concat(After("neck-front")));
     }
 }
