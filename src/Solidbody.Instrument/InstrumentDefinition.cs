@@ -191,7 +191,7 @@ public sealed record JackDefinition(double X, double Angle, double Diameter);
 /// <summary>A way for wires between two rooms, by their names: a pickup's name, <c>neck pocket</c>, <c>controls</c>, <c>bridge</c> (ground).</summary>
 public sealed record WireWayDefinition(string From, string To, double Diameter);
 
-/// <summary>The body's outline family and its measures, ../shared/shapes vocabulary; mm unless stated.</summary>
+/// <summary>The body's outline family and its measures, as docs/shapes.md names them; mm unless stated.</summary>
 public sealed record OutlineDefinition
 {
     public required double BodyLength { get; init; }
