@@ -37,24 +37,38 @@ public static class PacketMaker
         files.Add(PacketNames.Instrument, Bytes(input.InstrumentText));
         files.Add(PacketNames.Shop, Bytes(input.ShopText));
         foreach (var (name, text) in input.Texts) files.Add(name, Bytes(text));
+        // The PDF writer keeps fonts for the whole process: sheets are printed one after another, pictures drawn beside them.
+        var pictures = Task.Run(() => Pictures(input, progress, cancel), cancel);
         foreach (var setUp in input.SetUps)
         {
             cancel.ThrowIfCancellationRequested();
             progress?.Report($"sheet {setUp.Order} of {input.SetUps.Length}");
             files.Add(PacketNames.Sheet(setUp.Order, setUp.Name), SheetPrinter.Print(SheetOf(input, setUp)));
         }
-        foreach (var part in input.Design.Parts)
-        {
-            cancel.ThrowIfCancellationRequested();
-            progress?.Report($"pictures of the {part.Name}");
-            files.Add(PacketNames.Picture(part.Name), Bytes(PartPicture.Svg(part, input.Design.Definition.Name)));
-            if (input.Proof.Proofs.FirstOrDefault(p => p.Part == part.Name) is not { } proof) continue;
-            foreach (var (side, map) in new[] { (Side.Front, proof.Front), (Side.Back, proof.Back) })
-                files.Add(PacketNames.Deviation(part.Name, side == Side.Front ? "front" : "back"),
-                    Bytes(DeviationPicture.Svg(part, side, map.Grid, map.Values, Tolerances.Gouge, LeftoverLimit(part, side))));
-        }
+        files.AddRange(pictures.GetAwaiter().GetResult());
         files.Add(PacketFolder.Index, Bytes(PacketFile.Write(IndexOf(input))));
         return files.ToImmutable();
+    }
+
+    private static ImmutableArray<KeyValuePair<string, byte[]>> Pictures(PacketInput input, IProgress<string>? progress, CancellationToken cancel)
+    {
+        var jobs = new List<(string Name, Func<string> Draw)>();
+        foreach (var part in input.Design.Parts)
+        {
+            jobs.Add((PacketNames.Picture(part.Name), () => PartPicture.Svg(part, input.Design.Definition.Name)));
+            if (input.Proof.Proofs.FirstOrDefault(p => p.Part == part.Name) is not { } proof) continue;
+            foreach (var (side, map) in new[] { (Side.Front, proof.Front), (Side.Back, proof.Back) })
+                jobs.Add((PacketNames.Deviation(part.Name, side == Side.Front ? "front" : "back"),
+                    () => DeviationPicture.Svg(part, side, map.Grid, map.Values, Tolerances.Gouge, LeftoverLimit(part, side))));
+        }
+        return
+        [
+            .. jobs.AsParallel().AsOrdered().WithCancellation(cancel).Select(job =>
+            {
+                progress?.Report(job.Name);
+                return KeyValuePair.Create(job.Name, Bytes(job.Draw()));
+            }),
+        ];
     }
 
     /// <summary>What may stay on a face: on a carved one the ridges between passes too.</summary>

@@ -9,10 +9,10 @@ namespace Solidbody.Packet.Pictures;
 public static class DeviationPicture
 {
     private const double Margin = 12;
-    private const double Head = 16;
-    private const double Foot = 34;
-    private const double Letters = 6;
-    private const double Bar = 160;
+    /// <summary>Letters against the picture's width: a long part is shown smaller, and its words must still be read.</summary>
+    private const double LettersToWidth = 1.0 / 62;
+    private const double BarToWidth = 0.36;
+    private const double LeastWidth = 320;   // mm: the scale's words need it
     private const int WidestRaster = 1200;
 
     /// <summary>The picture as SVG, its view box in millimetres of the part.</summary>
@@ -29,10 +29,12 @@ public static class DeviationPicture
         if (deviations.Length != grid.Count) throw new ArgumentException($"{grid.Count} deviations are needed, {deviations.Length} were given.", nameof(deviations));
         var map = DeviationSummary.Of(grid, deviations, deepest, leftover, WidestRaster);
         var shown = part.Outline.Bounds.Grown(2);
-        var width = Math.Max(shown.Width, 2 * Bar) + 2 * Margin;
-        var svg = new Svg(width, Head + shown.Height + Foot + Margin, $"{part.Name}, deviation {seen}");
-        var view = new PictureView(seen, shown, new(Margin, Head));
-        svg.Text(new(Margin, 9), $"{char.ToUpperInvariant(part.Name[0])}{part.Name[1..]} {view.Words}, cut wood against the part: {Share(map.Within)} of the surface within its limits", Letters, weight: 700);
+        var width = Math.Max(shown.Width, LeastWidth) + 2 * Margin;
+        var letters = width * LettersToWidth;
+        var head = Margin + 1.6 * letters;
+        var svg = new Svg(width, head + shown.Height + 7.2 * letters, $"{part.Name}, deviation {seen}");
+        var view = new PictureView(seen, shown, new(Margin, head));
+        svg.Text(new(Margin, Margin + 0.2 * letters), $"{char.ToUpperInvariant(part.Name[0])}{part.Name[1..]} {view.Words}: cut wood against the part, {Share(map.Within)} within both limits", letters, weight: 700);
 
         var end = 1.5 * Math.Max(deepest, leftover);
         var (a, b) = (view.At(new(grid.X0, grid.Y0)), view.At(new(grid.X0 + grid.Columns * grid.Cell, grid.Y0 + grid.Rows * grid.Cell)));
@@ -41,45 +43,71 @@ public static class DeviationPicture
             var value = map.Worst[(seen == Side.Front ? map.Rows - 1 - r : r) * map.Columns + c];
             return float.IsNaN(value) ? part.Outline.Contains(map.Centre(c, seen == Side.Front ? map.Rows - 1 - r : r)) ? Palette.NotCompared : null : Palette.Deviation(value / end);
         });
+        svg.Hairlines(LevelLines.Of(part, seen).Select(p => (view.At(p.A), view.At(p.B))), 0.6);
         foreach (var line in PartLines.Seen(part, seen))
-            svg.Loop(line.Loop.Points.Select(view.At), line.Role == LineRole.Outline ? 0.7 : 0.25);
+            svg.Loop(line.Loop.Points.Select(view.At), line.Role == LineRole.Outline ? 0.7 : 0.3);
         foreach (var (at, value) in map.Places)
-            Ring(svg, view, at, value);
-        Scale(svg, view.Box.Y1 + 12, deepest, leftover, end);
+            Ring(svg, view, at, value, letters);
+        Scale(svg, new(Margin, view.Box.Y1 + 3.2 * letters), width, letters, deepest, leftover, end, map);
         return svg.ToString();
     }
 
     /// <summary>Rounded down, so that 100 % is said only when all of it is within.</summary>
-    private static string Share(double within) => (Math.Floor(within * 1000) / 10).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+    private static string Share(double within) => Percent(Math.Floor(within * 1000) / 1000);
 
-    private static void Ring(Svg svg, PictureView view, Point2 at, double value)
+    /// <summary>Rounded up, so that 0 % is said only when none of it is beyond.</summary>
+    private static string Beyond(double share) => Percent(Math.Ceiling(share * 1000) / 1000);
+
+    private static string Percent(double share) => (share * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    private static void Ring(Svg svg, PictureView view, Point2 at, double value, double letters)
     {
-        const double radius = 4;
+        var radius = 0.75 * letters;
         var centre = view.At(at);
-        svg.Circle(centre, radius, 0.6);
+        svg.Hairlines(Hatching(centre, radius), 0.8);
+        svg.Circle(centre, radius, 0.7);
         var toLeft = centre.X > view.Box.Centre.X;
-        svg.Text(centre + new Point2(toLeft ? -radius - 1.5 : radius + 1.5, 2), Figures.Signed(value), Letters, toLeft ? "end" : "start", 700);
+        svg.Text(centre + new Point2(toLeft ? -1.35 * radius : 1.35 * radius, 0.35 * letters), Figures.Signed(value), letters, toLeft ? "end" : "start", 700);
     }
 
-    /// <summary>The bar runs from too deep on the left to wood left on the right, both limits as lines across it.</summary>
-    private static void Scale(Svg svg, double y, double deepest, double leftover, double end)
+    /// <summary>Chords at 45°.</summary>
+    private static IEnumerable<(Point2, Point2)> Hatching(Point2 centre, double radius)
+    {
+        foreach (var share in new[] { -0.6, 0, 0.6 })
+        {
+            var half = radius * Math.Sqrt(1 - share * share);
+            Point2 along = new(Math.Sqrt(0.5), -Math.Sqrt(0.5));
+            var middle = centre + share * radius * along.Left;
+            yield return (middle - half * along, middle + half * along);
+        }
+    }
+
+    /// <summary>The bar runs from too deep on the left to wood left on the right, both limits as lines across it, and how much of the surface is beyond each.</summary>
+    private static void Scale(Svg svg, Point2 at, double width, double letters, double deepest, double leftover, double end, DeviationSummary map)
     {
         const int steps = 200;
-        var bar = new Box2(Margin, y, Margin + Bar, y + 6);
-        double X(double value) => bar.Centre.X + value / end * Bar / 2;
+        var bar = new Box2(at.X, at.Y, at.X + BarToWidth * width, at.Y + letters);
+        var small = 0.85 * letters;
+        double X(double value) => bar.Centre.X + value / end * bar.Width / 2;
         svg.Raster(bar, steps, 1, (c, _) => Palette.Deviation((c + 0.5) / steps * 2 - 1));
         svg.Rectangle(bar, "none", 0.35);
         foreach (var limit in new[] { -deepest, leftover })
         {
-            svg.Line(new(X(limit), bar.Y0 - 2), new(X(limit), bar.Y1 + 2), 0.6);
-            svg.Text(new(X(limit), bar.Y1 + 8), Figures.Signed(limit), Letters * 0.85, "middle");
+            svg.Line(new(X(limit), bar.Y0 - 0.4 * letters), new(X(limit), bar.Y1 + 0.4 * letters), 0.7);
+            svg.Text(new(X(limit), bar.Y1 + 1.5 * letters), Figures.Signed(limit), small, "middle");
         }
-        svg.Line(new(X(0), bar.Y1), new(X(0), bar.Y1 + 1.5), 0.35);
-        svg.Text(new(X(0), bar.Y1 + 8), "0", Letters * 0.85, "middle");
-        svg.Text(new(bar.X0, bar.Y1 + 15), "cut too deep, mm", Letters * 0.85);
-        svg.Text(new(bar.X1, bar.Y1 + 15), "wood left on", Letters * 0.85, "end");
-        svg.Text(new(bar.X1 + 8, bar.Y0 + 5), "lines: the limits", Letters * 0.85, colour: Palette.SecondInk);
-        svg.Rectangle(new(bar.X1 + 60, bar.Y0, bar.X1 + 66, bar.Y1), Palette.NotCompared.Hex, 0.35);
-        svg.Text(new(bar.X1 + 69, bar.Y0 + 5), "not compared", Letters * 0.85, colour: Palette.SecondInk);
+        svg.Line(new(X(0), bar.Y1), new(X(0), bar.Y1 + 0.3 * letters), 0.35);
+        svg.Text(new(X(0), bar.Y1 + 1.5 * letters), "0 mm", small, "middle");
+        svg.Text(new(bar.X0, bar.Y0 - 0.7 * letters), "cut too deep", small);
+        svg.Text(new(bar.X1, bar.Y0 - 0.7 * letters), "wood left on", small, "end");
+
+        var x = bar.X1 + 2.5 * letters;
+        svg.Text(new(x, bar.Y0 + 0.3 * small), $"deeper than {Figures.Signed(-deepest)}: {Beyond(map.TooDeep)} of the surface", small);
+        svg.Text(new(x, bar.Y0 + 1.7 * small), $"more than {Figures.Signed(leftover)}: {Beyond(map.LeftOn)} of the surface", small);
+        svg.Text(new(x, bar.Y0 + 3.1 * small), "thin lines: levels, every 2 mm down", small, colour: Palette.SecondInk);
+        var right = x + Pictures.Svg.WidestText("thin lines: levels, every 2 mm down  ", small);
+        svg.Rectangle(new(right, bar.Y0 - 0.5 * small, right + 1.6 * small, bar.Y0 + 0.4 * small), Palette.NotCompared.Hex, 0.35);
+        svg.Text(new(right + 2.2 * small, bar.Y0 + 0.3 * small), "not compared", small);
+        svg.Text(new(right, bar.Y0 + 1.7 * small), "rings: the worst places", small);
     }
 }

@@ -6,8 +6,10 @@ namespace Solidbody.Packet.Pictures;
 /// <summary>A deviation map made small enough for a picture without losing its worst cells, the share within limits, and the places to point at.</summary>
 /// <param name="Worst">Per picture cell, the deviation of largest size in it; NaN where nothing is compared.</param>
 /// <param name="Within">Share of the compared cells inside both limits, 0 to 1; 1 when none is compared.</param>
+/// <param name="TooDeep">Share of them cut deeper than its limit.</param>
+/// <param name="LeftOn">Share of them with more wood left than its limit.</param>
 /// <param name="Places">Deepest cut and most wood left, then other places over a limit, well apart.</param>
-internal sealed record DeviationSummary(int Columns, int Rows, float[] Worst, double Within, ImmutableArray<(Point2 At, double Value)> Places, Grid Grid, int Block)
+internal sealed record DeviationSummary(int Columns, int Rows, float[] Worst, double Within, double TooDeep, double LeftOn, ImmutableArray<(Point2 At, double Value)> Places, Grid Grid, int Block)
 {
     private const int MostPlaces = 5;
     private const double Apart = 30;
@@ -22,18 +24,20 @@ internal sealed record DeviationSummary(int Columns, int Rows, float[] Worst, do
         var (columns, rows) = ((grid.Columns + block - 1) / block, (grid.Rows + block - 1) / block);
         var worst = new float[columns * rows];
         Array.Fill(worst, float.NaN);
-        long compared = 0, within = 0;
+        long compared = 0, tooDeep = 0, leftOn = 0;
         for (var r = 0; r < grid.Rows; r++)
             for (var c = 0; c < grid.Columns; c++)
             {
                 var value = values[r * grid.Columns + c];
                 if (float.IsNaN(value)) continue;
                 compared++;
-                if (value >= -deepest && value <= leftover) within++;
+                if (value < -deepest) tooDeep++;
+                if (value > leftover) leftOn++;
                 ref var kept = ref worst[r / block * columns + c / block];
                 if (float.IsNaN(kept) || Math.Abs(value) > Math.Abs(kept)) kept = value;
             }
-        var whole = new DeviationSummary(columns, rows, worst, compared == 0 ? 1 : (double)within / compared, [], grid, block);
+        double all = Math.Max(1, compared);
+        var whole = new DeviationSummary(columns, rows, worst, 1 - (tooDeep + leftOn) / all, tooDeep / all, leftOn / all, [], grid, block);
         return whole with { Places = whole.Farthest(deepest, leftover) };
     }
 

@@ -3,7 +3,7 @@ using Solidbody.Instrument;
 
 namespace Solidbody.Packet.Pictures;
 
-/// <summary>The shaded solid: light from over the reader's left shoulder, two tones of the part's wood, no cast shadow, steep steps in ink.</summary>
+/// <summary>The shaded solid: light from over the reader's left shoulder, two tones of the part's wood, no cast shadow.</summary>
 internal static class Relief
 {
     private const double Ambient = 0.34;
@@ -12,7 +12,7 @@ internal static class Relief
     private const double Closeness = 0.55;
     private static readonly double[] Rings = [2, 5, 9];   // mm
     private const int Directions = 8;
-    /// <summary>A step between neighbouring cells above this, mm per mm, is an edge.</summary>
+    /// <summary>A step between neighbouring cells above this, mm per mm, is a wall seen edge on: it has no tone of its own, the part's lines draw it.</summary>
     private const double EdgeSlope = 7;
     /// <summary>Toward the light: right, up on the picture, toward the reader.</summary>
     private static readonly (double X, double Y, double Z) Light = Unit(-0.45, 0.75, 0.55);
@@ -40,7 +40,7 @@ internal static class Relief
             if (Height(c, r) is not { } here) return null;
             var dx = Slope(Height(c - 1, r), here, Height(c + 1, r), cell);
             var dy = Slope(Height(c, r + 1), here, Height(c, r - 1), cell);
-            if (Math.Max(Math.Abs(dx), Math.Abs(dy)) > EdgeSlope) return Palette.Ink;
+            if (Math.Max(Math.Abs(dx), Math.Abs(dy)) > EdgeSlope) (dx, dy) = (0, 0);
             var tone = Ambient + Direct * Math.Max(0, (-dx * Light.X - dy * Light.Y + Light.Z) / Math.Sqrt(1 + dx * dx + dy * dy));
             return Tint.Between(dark, light, tone * (1 - Closeness * Closed(c, r, here)));
         });

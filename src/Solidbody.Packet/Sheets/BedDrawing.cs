@@ -94,7 +94,7 @@ internal sealed class BedDrawing
         }
         var size = $"blank {Figures.Whole(blank.Length)} × {Figures.Whole(blank.Width)} × {Figures.Size(blank.Thickness)}";
         labels.Add(new([size, $"{FaceUp} up, {Laid}", .. Spare()], OnPaper(blank.X0 + 0.62 * blank.Length, setUp.Placement.Up == Side.Front ? blank.Y0 : blank.Y1)));
-        labels.Add(new([$"{PartEnd} end"], OnPaper(blank.X0, 0.55 * (setUp.Placement.Up == Side.Front ? blank.Y1 : blank.Y0)), Heavy: true));
+        labels.Insert(0, new([$"{PartEnd} end"], OnPaper(blank.X0, 0.55 * (setUp.Placement.Up == Side.Front ? blank.Y1 : blank.Y0)), Heavy: true));
         Corner();
     }
 
@@ -116,7 +116,7 @@ internal sealed class BedDrawing
     {
         var nearest = Corners(setUp.Blank.Plan).Select(c => setUp.Placement.ToWork(new(c.X, c.Y, 0)).Plan).OrderBy(w => Math.Round(w.Y, 3)).ThenBy(w => w.X).First();
         var from = FromBed(nearest);
-        labels.Add(new([$"blank’s corner, {from.Left},", from.Near], OnPaper(nearest)));
+        labels.Insert(0, new([$"blank’s corner, {from.Left},", from.Near], OnPaper(nearest)));
     }
 
     /// <summary>A place as a tape finds it: from the bed's left edge and from the edge at the person.</summary>
@@ -194,7 +194,7 @@ internal sealed class BedDrawing
         var dowel = setUp.Registration.FirstOrDefault(r => setUp.Placement.ToWork(new(r.Centre.X, r.Centre.Y, 0)).Plan.Length <= 0.01);
         var from = FromBed(new(0, 0));
         string[] lines = ["work zero X0 Y0", dowel is null ? "cross on the centre line" : $"{dowel.Name} ⌀{Figures.Size(dowel.Diameter)}", $"{from.Left}, {from.Near}"];
-        labels.Insert(0, new(lines, zero, DowelCross / 2 + 1, Heavy: true));
+        labels.Insert(1, new(lines, zero, DowelCross / 2 + 1, Heavy: true));
     }
 
     /// <summary>X and Y as the machine moves, and where the person stands.</summary>

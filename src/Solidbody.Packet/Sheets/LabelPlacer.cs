@@ -16,7 +16,7 @@ internal sealed class LabelPlacer
     private const double ShortestLeader = 3;
     private const double CostOfLeader = 1.0;      // per mm
     private const double CostOfInk = 12.0;         // per cell of line under the label
-    private const double CostOfInkCrossed = 1.5;  // per cell of line under the leader
+    private const double CostOfInkCrossed = 4.0;  // per cell of line under the leader
     private const double CostOfWood = 0.03;       // per cell of wood under the label
 
     private readonly Box2 room;

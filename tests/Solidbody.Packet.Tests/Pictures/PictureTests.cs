@@ -46,8 +46,42 @@ public class PictureTests
         Assert.Contains("+0.21", Texts(svg));
         Assert.Contains("−0.05", Texts(svg));
         Assert.Contains("+0.10", Texts(svg));
-        Assert.Contains(Texts(svg), t => t.Contains("99.9 % of the surface within its limits", StringComparison.Ordinal));
+        Assert.Contains(Texts(svg), t => t.Contains("99.9 % within both limits", StringComparison.Ordinal));
         Assert.Equal(400 + 2 * 2 + 2 * 12, ViewBox(svg)[2], 0.01);
+    }
+
+    [Fact]
+    public void Level_lines_of_a_slope_stand_two_millimetres_of_height_apart()
+    {
+        // Closed form: a face that falls 1 in 10 is 1, 3, 5 … mm below its highest at x = 10, 30, 50 … mm from its high end.
+        var part = Scenes.Body().Part with { Outline = new(Shapes.Rectangle(new(50, 0), 100, 40)), Front = new Slope(), Pockets = [], Holes = [], Bounds = new(0, -20, -44.5, 100, 20, 0) };
+        var lines = LevelLines.Of(part, Side.Front);
+        Assert.NotEmpty(lines);
+        var places = lines.SelectMany(l => new[] { l.A.X, l.B.X }).Select(x => Math.Round((x - 10) / 20)).Distinct().Order();
+        Assert.Equal([0, 1, 2, 3, 4], places);
+        Assert.All(lines.SelectMany(l => new[] { l.A.X, l.B.X }), x => Assert.Equal(10 + 20 * Math.Round((x - 10) / 20), x, 0.5));   // the highest is seen to half a cell
+        Assert.Empty(LevelLines.Of(part, Side.Back));   // its back is level
+    }
+
+    private sealed record Slope : IHeight
+    {
+        public double Z(double x, double y) => -x / 10;
+    }
+
+    [Theory, InlineData(400), InlineData(120)]
+    public void No_words_run_out_of_the_picture_even_in_the_widest_face(double length)
+    {
+        var part = Scenes.Body().Part with { Outline = new(Shapes.Rectangle(new(length / 2, 0), length, 60)), Pockets = [], Holes = [], Bounds = new(0, -30, -44.5, length, 30, 0) };
+        var grid = Grid.Over(part.Outline.Bounds, 1);
+        var svg = XDocument.Parse(DeviationPicture.Svg(part, Side.Front, grid, new float[grid.Count], 0.05, 0.07)).Root!;
+        foreach (var text in svg.Descendants().Where(e => e.Name.LocalName == "text"))
+        {
+            double Number(string name) => double.Parse(text.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+            var room = Svg.WidestText(text.Value, Number("font-size"));
+            var left = Number("x") - text.Attribute("text-anchor")!.Value switch { "start" => 0, "middle" => room / 2, _ => room };
+            Assert.True(left >= 0 && left + room <= ViewBox(svg)[2], $"“{text.Value}” runs from {left} to {left + room} of {ViewBox(svg)[2]} mm.");
+            Assert.True(Number("y") < ViewBox(svg)[3]);
+        }
     }
 
     [Fact]

@@ -10,13 +10,17 @@ public class SheetPrinterTests
 {
     private const double Point = 25.4 / 72;
 
-    public static TheoryData<string> All => new("neck", "body", "long");
+    /// <summary>Two made by hand, one longer than a page, and what the planner lays out for the examples.</summary>
+    public static TheoryData<string> All => new(["neck", "body", "long", .. Planned]);
+
+    private static IEnumerable<string> Planned => new[] { "six", "left", "bass" }.SelectMany(i => Enumerable.Range(1, 5).Select(n => $"{i}-{n}"));
 
     private static SheetInput Scene(string name) => name switch
     {
         "neck" => Scenes.Neck(),
         "body" => Scenes.Body(),
-        _ => Long(Scenes.Neck()),
+        "long" => Long(Scenes.Neck()),
+        _ => Examples.Sheet(name),
     };
 
     /// <summary>More programs, checks and notes than one page holds.</summary>
@@ -141,6 +145,42 @@ public class SheetPrinterTests
         var text = pdf.GetPage(1).Text;
         foreach (var words in new[] { "Set-up 2 of 5", "64 min", "back up", "laid at 45° to X", "702.0 from work zero", "4 tabs, 8 × 3 mm", "Overridden by you", "2 mm”", "3 of 5", "proved, b2 9e 55", "front of the machine, you stand here", "18\u2009000" })
             Assert.Contains(words, text, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData("neck"), InlineData("six-4")]
+    public void Two_prints_of_one_sheet_show_the_same(string name)
+    {
+        using var first = PdfDocument.Open(Scenes.Print(Scene(name)));
+        using var second = PdfDocument.Open(Scenes.Print(Scene(name)));
+        Assert.Equal(Shown(first), Shown(second));
+    }
+
+    /// <summary>Every letter and every line with its place; a font's subset tag is drawn by lot and left out.</summary>
+    private static List<string> Shown(PdfDocument pdf) =>
+    [
+        .. pdf.GetPages().SelectMany(page => page.Letters.Select(l => $"{l.Value} {l.FontName![7..]} {l.PointSize} {Box(l)}")
+            .Concat(Boxes(page).Select(b => $"{b}"))),
+    ];
+
+    [Fact]
+    public void A_section_shows_the_wood_as_the_set_up_leaves_it()
+    {
+        using var front = Read("six-1");
+        using var back = Read("six-2");
+        Assert.Contains("After this set-up", front.GetPage(1).Text, StringComparison.Ordinal);
+        Assert.Contains("Finished part", back.GetPage(1).Text, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData("six-1", "neck end"), InlineData("six-4", "headstock end"), InlineData("six-5", "nut end"), InlineData("left-4", "headstock end")]
+    public void A_planned_sheet_says_how_the_blank_lies_and_where_zero_is(string name, string end)
+    {
+        using var pdf = Read(name);
+        var setUp = Scene(name).SetUp;
+        var text = pdf.GetPage(1).Text;
+        Assert.Contains(end, text, StringComparison.Ordinal);
+        Assert.Contains(setUp.Placement.Up == Side.Front ? "front up" : "back up", text, StringComparison.Ordinal);
+        Assert.Contains($"{Math.Round(-setUp.Bed.X0)} from left, {Math.Round(-setUp.Bed.Y0)} from near edge", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Not drawn", text, StringComparison.Ordinal);
     }
 
     private static int Count(string text, string part) => (text.Length - text.Replace(part, "", StringComparison.Ordinal).Length) / part.Length;
