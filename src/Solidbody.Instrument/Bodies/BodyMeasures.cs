@@ -64,7 +64,7 @@ internal static class BodyMeasures
     {
         var (box, z) = (plan.Bounds, -body.Thickness / 2);
         bool IsClear(Point2 a, Point2 b) =>
-            !rooms.Any(r => Reaches(r.From, r.Floor.Z(a.X, a.Y), z) && Enumerable.Range(0, 401).Any(i => r.Region.SignedDistance(a + i / 400.0 * (b - a)) < 1))
+            !rooms.Any(r => Reaches(r.From, r.Floor.Z(a.X, a.Y), z) && Comes(r.Region, a, b))
             && !holes.Any(h => Reaches(h.From, h.Tip, z) && Segments.Distance(h.Centre, a, b) < h.Diameter / 2 + 1);
         // From the waist outward: the first line across, and the first along, that meets wood only.
         foreach (var x in Outward(box.X0 + 0.25 * box.Width, box.X1 - 0.1 * box.Width, box.X0 + 0.5 * box.Width))
@@ -82,6 +82,19 @@ internal static class BodyMeasures
             yield return new($"body length at y {Math.Round(y)}", xs[1] - xs[0], Take.Tolerance, new Caliper.Outside(new((xs[0] + xs[1]) / 2, y), Take.AlongX, z, xs[1] - xs[0]));
             break;
         }
+    }
+
+    /// <summary>Whether the line from a to b comes within 1 mm of a region: steps as long as the way to it is free.</summary>
+    private static bool Comes(Region region, Point2 a, Point2 b)
+    {
+        var (length, along) = (a.DistanceTo(b), (b - a).Unit);
+        for (var t = 0.0; t <= length;)
+        {
+            var free = region.SignedDistance(a + t * along);
+            if (free < 1) return true;
+            t += Math.Max(free - 1, 0.25);
+        }
+        return false;
     }
 
     private static bool Reaches(Side from, double depth, double z) => from == Side.Front ? depth <= z + 1 : depth >= z - 1;

@@ -7,7 +7,7 @@ namespace Solidbody.Instrument.Necks;
 public sealed record NeckBack : IHeight
 {
     public required NeckProfile Profile { get; init; }
-    public required double Scale { get; init; }
+    public required double Scale { get; init { field = value; fret1 = FretTable.Position(value, 1); } }
     public required double HalfWidthNut { get; init; }
     /// <summary>Half width gained per mm toward the heel.</summary>
     public required double HalfWidthGain { get; init; }
@@ -29,6 +29,9 @@ public sealed record NeckBack : IHeight
     public double HeadAngle { get; init; }
     public required HeadBlend Head { get; init; }
     public required double VoluteHeight { get; init; }
+
+    /// <summary>x of fret 1: asked for at every point of the back.</summary>
+    private readonly double fret1;
 
     public double HalfWidth(double x) => HalfWidthNut + HalfWidthGain * x;
     /// <summary>y of the deepest line.</summary>
@@ -52,9 +55,8 @@ public sealed record NeckBack : IHeight
 
         // The shaft: a section of depth F between the lip and the stated thickness.
         var (f, slope) = Profile.At(e);
-        var x1 = FretTable.Position(Scale, 1);
-        var run = Scale / 2 - x1;
-        var xi = (x - x1) / run;
+        var run = Scale / 2 - fret1;
+        var xi = (x - fret1) / run;
         var h = DepthAtFret1 + (DepthAtFret12 - DepthAtFret1) * xi + 4 * Bow * xi * (1 - xi);
         var hx = (DepthAtFret12 - DepthAtFret1 + 4 * Bow * (1 - 2 * xi)) / run;
         var z = Lip + (h - Lip) * f;

@@ -22,6 +22,15 @@ public sealed record NeckProfile(double P, double Q, double C, double Epsilon, d
 
     public static NeckProfile? Named(string name) => All.FirstOrDefault(p => p.Name == name).Profile;
 
+    // Not to be changed by halves: the constants below belong to them.
+    public double P { get; } = P;
+    public double Q { get; } = Q;
+    public double C { get; } = C;
+    public double Epsilon { get; } = Epsilon;
+    public double Apex { get; } = Apex;
+
+    private readonly double low = Math.Pow(Epsilon, P), span = Math.Pow(1 + Epsilon * Epsilon, P / 2) - Math.Pow(Epsilon, P), k = Math.Pow(1 - C, 1 / Q);
+
     /// <summary>F and dF/de at e.</summary>
     /// <param name="e">Place across, −1 … 1.</param>
     public (double Fraction, double Slope) At(double e)
@@ -30,11 +39,10 @@ public sealed record NeckProfile(double P, double Q, double C, double Epsilon, d
         var v = (e - Apex) / stretch;
         var vSlope = (1 - Apex * Apex) / (stretch * stretch);
         var s = v * v + Epsilon * Epsilon;
-        var (low, power) = (Math.Pow(Epsilon, P), Math.Pow(s, P / 2));
-        var span = Math.Pow(1 + Epsilon * Epsilon, P / 2) - low;
+        var power = Math.Pow(s, P / 2);
         var phi = (power - low) / span;
         var phiSlope = P * v * power / s / span;
-        var (k, rest) = (Math.Pow(1 - C, 1 / Q), Math.Max(1 - C, 1 - C * phi));
+        var rest = Math.Max(1 - C, 1 - C * phi);
         var root = Math.Pow(rest, 1 / Q);
         return ((root - k) / (1 - k), -(C / Q) * root / rest * phiSlope * vSlope / (1 - k));
     }
