@@ -25,8 +25,9 @@ public static class Designer
 
         var headstock = NeckMaker.Headstock(definition);
         var back = NeckMaker.Back(definition, profile);
-        ImmutableArray<Part> parts = [BodyMaker.Make(definition, outline), NeckMaker.Make(definition, back, headstock), FretboardMaker.Make(definition)];
-        findings = [.. findings, .. Fit.Check(definition, parts, back, headstock)];
+        var (body, wireFindings) = BodyMaker.Make(definition, outline);
+        ImmutableArray<Part> parts = [body, NeckMaker.Make(definition, back, headstock), FretboardMaker.Make(definition)];
+        findings = [.. findings, .. Fit.Check(definition, parts, back, headstock), .. wireFindings];
         return new(definition, definition.Hand == Hand.Left ? [.. parts.Select(Mirror.Of)] : parts, findings);
     }
 }

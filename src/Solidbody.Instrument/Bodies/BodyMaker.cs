@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Fretboards;
 using Solidbody.Instrument.Outlines;
@@ -11,14 +12,16 @@ internal static class BodyMaker
     /// <summary>The pocket's mouth reaches this far beyond the shoulder line, mm: room for a cutter to run out.</summary>
     private const double RunOut = 15;
 
-    public static Part Make(InstrumentDefinition d, BodyOutline outline)
+    /// <returns>The body, and what keeps its wires from their ways.</returns>
+    public static (Part Body, ImmutableArray<Finding> Findings) Make(InstrumentDefinition d, BodyOutline outline)
     {
         var (body, joint) = (d.Body, NeckJoint.Of(d));
         var plan = new Region(Loop.Of(outline.Curve.Flatten()));
         var box = plan.Bounds;
         ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.Select(Pickup), .. Controls(body)];
         ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. Shafts(body)];
-        return new()
+        var wires = WireWays.Of(d, plan, rooms, holes);
+        var part = new Part
         {
             Name = "body",
             Wood = body.Wood,
@@ -31,10 +34,11 @@ internal static class BodyMaker
             Pockets = rooms,
             Holes = holes,
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
-            HandBores = [.. WireWays.Of(d, plan, rooms, holes).Bores],
+            HandBores = wires.Bores,
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
             TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
         };
+        return (part, wires.Findings);
     }
 
     /// <summary>Long grain, easily trimmed: waist and lower bout.</summary>

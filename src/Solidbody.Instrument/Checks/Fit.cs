@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
-using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Necks;
 
 namespace Solidbody.Instrument.Checks;
@@ -18,7 +17,6 @@ internal static class Fit
             .. BoardChecks.Of(d, board),
             .. PocketChecks.Of(d, body),
             .. BodyChecks.Of(d, body),
-            .. WireWays.Of(d, body.Outline, body.Pockets, body.Holes).Findings,
         ];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Necks;
@@ -20,16 +21,22 @@ internal static class HeadChecks
         foreach (var a in posts[..h.TunersBass])
             foreach (var b in posts[h.TunersBass..])
                 if (!(a.DistanceTo(b) >= apart)) yield return HeadFindings.OppositePosts(new(-a.X, a.Y), a.DistanceTo(b), apart);
+        foreach (var (s, p, gap) in StringGaps(h, strings, posts))
+            if (!(gap >= Limits.StringToPost)) yield return HeadFindings.StringAtPost(s + 1, p + 1, gap);
+        var pitch = isBass ? Limits.TunerPitchBass : Limits.TunerPitch;
+        if (!(h.TunerPitch >= pitch) && Math.Max(h.TunersBass, h.TunersTreble) > 1) yield return HeadFindings.CrowdedTuners(h.TunerPitch, pitch);
+    }
+
+    /// <summary>From every string's straight run to every other string's post, mm.</summary>
+    internal static IEnumerable<(int String, int Post, double Gap)> StringGaps(HeadstockDefinition h, Strings strings, ImmutableArray<Point2> posts)
+    {
         for (var s = 0; s < posts.Length; s++)
             for (var p = 0; p < posts.Length; p++)
             {
                 if (p == s) continue;
                 // A string touches its own post's inner side.
                 var inner = posts[s] - (s < h.TunersBass ? -1 : 1) * new Point2(0, h.PostRadius);
-                var gap = Segments.Distance(posts[p], new(0, strings.NutY(s)), inner) - h.PostRadius;
-                if (!(gap >= Limits.StringToPost)) yield return HeadFindings.StringAtPost(s + 1, p + 1, gap);
+                yield return (s, p, Segments.Distance(posts[p], new(0, strings.NutY(s)), inner) - h.PostRadius);
             }
-        var pitch = isBass ? Limits.TunerPitchBass : Limits.TunerPitch;
-        if (!(h.TunerPitch >= pitch) && Math.Max(h.TunersBass, h.TunersTreble) > 1) yield return HeadFindings.CrowdedTuners(h.TunerPitch, pitch);
     }
 }

@@ -13,20 +13,20 @@ static class BodySection
     public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
         .Length("string_spread", 30, 140, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
 
-    public static BodyDefinition Read(TableReader body, StringFan strings, double boardEnd, double heelLength)
+    public static BodyDefinition Read(TableReader body, StringFan strings, double boardEnd, double heelWidth, double heelLength)
     {
         var basis = strings.Basis;
         var wood = body.Word("wood", Woods.All.Select(w => w.Key), "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
         var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
         var pocket = ReadPocket(body.Table("pocket"), heelLength);
-        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, boardEnd, pocket.Length);
+        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, boardEnd, heelWidth, pocket.Length);
         var tail = OutlineSection.TailX(outline, boardEnd, pocket.Length);
 
         var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, strings, boardEnd), PickupSection.Read);
         RefuseSameNames(body, pickups);
         var bridge = BridgeSection.Read(body.Table("bridge"), strings);
-        var controls = ControlsSection.Read(body.Table("controls"), family, tail, pickups.Length);
+        var controls = ControlsSection.Read(body.Table("controls"), family, tail, family.WidthFor(heelWidth), pickups.Length);
         return new BodyDefinition
         {
             Wood = wood, Thickness = thickness, Pieces = pieces, Outline = outline, Pocket = pocket, Pickups = pickups, Bridge = bridge, Controls = controls,

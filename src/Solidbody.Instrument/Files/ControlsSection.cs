@@ -9,13 +9,18 @@ static class ControlsSection
     /// <summary>Shaft bores, metric bushes; common practice, no source.</summary>
     const double PotHole = 8, SwitchHole = 12;
 
-    public static ControlsDefinition? Read(TableReader controls, OutlineFamily family, double tail, int pickups)
+    /// <summary>How far the cavity moves out when the body grows wider: a little less than the side itself, which grows rounder too.</summary>
+    const double WithSide = 0.4;
+
+    /// <param name="tail">Rearmost point of the body, from the nut, mm.</param>
+    /// <param name="wider">How much wider than the family's drawing the body is, mm: the cavity moves out with its side.</param>
+    public static ControlsDefinition? Read(TableReader controls, OutlineFamily family, double tail, double wider, int pickups)
     {
         var fitted = controls.Flag("fitted", true, "false leaves the cavity out");
         var length = controls.Length("length", 30, 200, family.ControlsLength, "of the cavity, along its long side");
         var definition = new ControlsDefinition(
             controls.Length("centre_x", 300, 1100, Math.Round(tail - family.ControlsBeforeTail, 1), "of the cavity, from the nut"),
-            controls.Length("centre_y", -200, 200, family.ControlsY, "of the cavity, from the centre line toward the treble side"),
+            controls.Length("centre_y", -200, 200, Math.Round(family.ControlsY + WithSide * wider, 1), "of the cavity, from the centre line toward the treble side"),
             length,
             controls.Length("width", 20, 120, family.ControlsWidth, "across its long side"),
             controls.Angle("angle", -90, 90, family.ControlsAngle, "of its long side, counter-clockwise from the strings' direction seen from the front"),

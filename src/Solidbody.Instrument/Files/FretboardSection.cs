@@ -13,12 +13,16 @@ static class FretboardSection
     /// <summary>Board outside the outer strings grows toward the body, a side, mm: fingers pull strings over the edge there.</summary>
     const double GuitarEdgeGrowth = 0.3, BassEdgeGrowth = 1.45;
 
+    /// <summary>Playing face: 12 in, and 24 in where many strings make a board so wide that its slots would run out at the edges.</summary>
+    const double UsualRadius = 304.8, FlatRadius = 609.6;
+    const int ManyStrings = 6;
+
     public static FretboardDefinition Read(TableReader board, StringFan strings)
     {
         var basis = strings.Basis;
         var wood = board.Word("wood", Woods.All.Select(w => w.Key), "indian-rosewood", "wood of the fretboard");
         var thickness = board.Length("thickness", 4, 10, 6.35, "on the centre line");
-        var radius = board.Length("radius", 150, 1000, 304.8, "radius of the playing face at the nut");
+        var radius = board.Length("radius", 150, 1000, basis.IsBass && basis.Strings >= ManyStrings ? FlatRadius : UsualRadius, "radius of the playing face at the nut");
         var beyond = board.Length("beyond_last_fret", 3, 30, 6, "board beyond the last fret; the neck's heel ends with it");
         var end = basis.LastFret + beyond;
         var edge = strings.EdgeAtNut + (basis.IsBass ? BassEdgeGrowth : GuitarEdgeGrowth);

@@ -30,7 +30,7 @@ public static class InstrumentFile
 
         var boardValue = FretboardSection.Read(fretboard, strings);
         var boardEnd = basis.LastFret + boardValue.BeyondLastFret;
-        var neckValue = NeckSection.Read(neck, basis, boardEnd);
+        var neckValue = NeckSection.Read(neck, basis, boardEnd, boardValue.WidthAtEnd);
         return new InstrumentDefinition
         {
             Name = name, Hand = basis.Hand, Strings = basis.Strings, Scale = basis.Scale, Frets = basis.Frets,
@@ -38,7 +38,7 @@ public static class InstrumentFile
             Fretboard = boardValue,
             Neck = neckValue,
             Headstock = HeadstockSection.Read(headstock, basis),
-            Body = BodySection.Read(body, strings, boardEnd, neckValue.Heel.Length),
+            Body = BodySection.Read(body, strings, boardEnd, boardValue.WidthAtEnd, neckValue.Heel.Length),
         };
     }
 

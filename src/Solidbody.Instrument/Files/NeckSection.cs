@@ -25,7 +25,7 @@ static class NeckSection
         return new NutDefinition(width, thickness, spread);
     }
 
-    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double boardEnd)
+    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double boardEnd, double heelWidth)
     {
         var thickness = basis.IsBass ? (Fret1: 21.5, Fret12: 23.5) : (Fret1: 20.5, Fret12: 22.5);
         var (wood, fret1, fret12) = (
@@ -39,12 +39,12 @@ static class NeckSection
             Profile = neck.Word("profile", Profiles, "C", "family of the section of the neck's back"),
             Lip = neck.Length("lip", 1, 5, 2.5, "upright neck wood at the board's edge"),
             VoluteHeight = neck.Length("volute_height", 0, 6, 0, "thickening behind the nut; 0 is none"),
-            Heel = ReadHeel(neck.Table("heel"), basis),
+            Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
             Rod = ReadRod(neck.Table("rod"), boardEnd),
         };
     }
 
-    static HeelDefinition ReadHeel(TableReader heel, InstrumentBasis basis)
+    static HeelDefinition ReadHeel(TableReader heel, InstrumentBasis basis, double heelWidth)
     {
         var length = heel.Length("length", 50, 130, basis.IsBass ? 92 : 75, "straight heel that lies in the body's pocket");
         return new HeelDefinition(
@@ -53,12 +53,15 @@ static class NeckSection
             heel.Length("blend_extra_at_edge", 0, 60, 24, "how much longer the blend is at the edges"),
             heel.Length("corner_radius", 3, 20, 7, "plan radius of the heel's two end corners; not less than the pocket's"),
             length,
-            ReadScrews(heel.Table("screws")));
+            ReadScrews(heel.Table("screws"), heelWidth));
     }
 
-    static ScrewPattern ReadScrews(TableReader screws) => new(
+    /// <summary>Heel kept from a screw's middle to its side, mm, and the widest pattern across; a narrow heel takes a narrower one.</summary>
+    const double ScrewToSide = 8, ScrewsAcross = 38;
+
+    static ScrewPattern ReadScrews(TableReader screws, double heelWidth) => new(
         screws.Length("along", 25, 80, 51, "between the two rows, along the neck"),
-        screws.Length("across", 20, 60, 38, "between the two screws of a row"),
+        screws.Length("across", 20, 60, Math.Clamp(Math.Floor(heelWidth - 2 * ScrewToSide), 20, ScrewsAcross), "between the two screws of a row"),
         screws.Length("from_end", 6, 40, 12, "rear row to the heel's end"),
         screws.Length("pilot", 2, 5, 3.2, "hole in the neck"),
         screws.Length("pilot_depth", 8, 25, 15, "from the heel's back face"),

@@ -25,6 +25,13 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
         return drawn.LastFret + HeelBeyondLastFret - drawn.AtFret(cutawayFret);
     }
 
+    /// <summary>How much wider than drawn the body is for a heel, mm: both sides keep their form and move out, or in, with the neck. In steps of 4 mm, so that
+    /// a heel much like the drawing's has the drawing's body.</summary>
+    public double WidthFor(double heelWidth) => 4 * Math.Round((heelWidth - (IsBass ? BassHeel : GuitarHeel)) / 4);
+
+    /// <summary>Width of the heel in the drawings.</summary>
+    const double GuitarHeel = 56, BassHeel = 63;
+
     /// <summary>Heel's end beyond the last fret in the drawings.</summary>
     const double HeelBeyondLastFret = 6;
 
@@ -83,6 +90,6 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
             UpperBoutWidth = 220, UpperBoutAt = 0.745, UpperBoutSkew = -24,
             Treble = Horn(22, 10.5, 28.5, 11.5, 20.5), Bass = new ShoulderDefinition.Rounded(26, 0.18),
         }, BehindScale: 60, Pickups: 1, BridgePickupBeforeScale: 44.6, PickupSpacing: 0,
-            ControlsBeforeTail: 69.5, ControlsY: 80, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
+            ControlsBeforeTail: 69.5, ControlsY: 75.5, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
     ];
 }

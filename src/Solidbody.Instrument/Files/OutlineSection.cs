@@ -13,29 +13,32 @@ static class OutlineSection
     /// <summary>Longest body the families are tested for, mm.</summary>
     const double LongestBody = 540;
 
-    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double boardEnd, double pocketLength)
+    /// <summary>A wider body's tail falls away sooner beside the bridge: so much longer per mm of width.</summary>
+    const double TailPerWidth = 0.125;
+
+    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double boardEnd, double heelWidth, double pocketLength)
     {
         var word = outline.Word("family", OutlineFamily.All.Select(f => f.Word), basis.IsBass ? "bass" : "offset", "our own outlines; every measure below can be changed");
         var family = OutlineFamily.Of(word);
-        var drawn = family.Outline;
-        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, boardEnd);
-        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, boardEnd);
-        var reached = basis.Scale + family.BehindScale - Foremost(treble, bass, boardEnd - pocketLength);
+        var (drawn, wider) = (family.Outline, family.WidthFor(heelWidth));
+        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, boardEnd, wider);
+        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, boardEnd, wider);
+        var reached = basis.Scale + family.BehindScale + TailPerWidth * Math.Max(0, wider) - Foremost(treble, bass, boardEnd - pocketLength);
         var length = Math.Clamp(Math.Ceiling(reached), drawn.BodyLength, LongestBody);
         return (family, new OutlineDefinition
         {
             BodyLength = outline.Length("length", 300, LongestBody, length, "foremost point to tail; long enough to carry the bridge"),
             TailOffset = outline.Length("tail_offset", -45, 45, drawn.TailOffset, "rearmost point toward the treble side"),
             TailSquareness = outline.Number("tail_squareness", 0, 0.6, drawn.TailSquareness, "0 is oval, 0.6 squarer"),
-            LowerBoutWidth = outline.Length("lower_bout_width", 200, 420, drawn.LowerBoutWidth, "bass and treble together"),
+            LowerBoutWidth = outline.Length("lower_bout_width", 200, 420, Math.Clamp(drawn.LowerBoutWidth + wider, 200, 420), "bass and treble together"),
             LowerBoutAt = outline.Number("lower_bout_at", 0.24, 0.33, drawn.LowerBoutAt, "from the tail, part of the length"),
             LowerBoutSkew = outline.Length("lower_bout_skew", -10, 45, drawn.LowerBoutSkew, "bass bout nearer the nut than the treble one"),
             LowerBoutOffset = outline.Length("lower_bout_offset", -6, 6, drawn.LowerBoutOffset, "both bouts toward the treble side"),
-            WaistWidth = outline.Length("waist_width", 150, 320, drawn.WaistWidth, "bass and treble together"),
+            WaistWidth = outline.Length("waist_width", 150, 320, Math.Clamp(drawn.WaistWidth + wider, 150, 320), "bass and treble together"),
             WaistAt = outline.Number("waist_at", 0.46, 0.63, drawn.WaistAt, "from the tail, part of the length"),
             WaistSkew = outline.Length("waist_skew", -50, 75, drawn.WaistSkew, "bass waist nearer the nut than the treble one"),
             WaistOffset = outline.Length("waist_offset", -6, 6, drawn.WaistOffset, "both toward the treble side"),
-            UpperBoutWidth = outline.Length("upper_bout_width", 180, 400, drawn.UpperBoutWidth, "bass and treble together"),
+            UpperBoutWidth = outline.Length("upper_bout_width", 180, 400, Math.Clamp(drawn.UpperBoutWidth + wider, 180, 400), "bass and treble together"),
             UpperBoutAt = outline.Number("upper_bout_at", 0.68, 0.90, drawn.UpperBoutAt, "from the tail, part of the length"),
             UpperBoutSkew = outline.Length("upper_bout_skew", -90, 120, drawn.UpperBoutSkew, "bass bout nearer the nut than the treble one"),
             UpperBoutOffset = outline.Length("upper_bout_offset", -6, 6, drawn.UpperBoutOffset, "both bouts toward the treble side"),
@@ -52,14 +55,14 @@ static class OutlineSection
 
     static double Reach(ShoulderDefinition shoulder) => shoulder is ShoulderDefinition.Horned horned ? horned.HornReach : 0;
 
-    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double boardEnd)
+    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double boardEnd, double wider)
     {
         var kind = shoulder.Choice("kind", Kinds, drawn is ShoulderDefinition.Horned ? "horned" : "rounded", "with a horn and a cutaway, or rounded into the neck");
         if (kind == ShoulderKind.Rounded)
         {
             var rounded = drawn as ShoulderDefinition.Rounded ?? Rounded;
             return new ShoulderDefinition.Rounded(
-                shoulder.Length("meet", 10, 40, rounded.ShoulderMeet, "half width of the straight shoulder at the neck"),
+                shoulder.Length("meet", 10, 40, Math.Clamp(rounded.ShoulderMeet + wider / 2, 10, 40), "half width of the straight shoulder at the neck"),
                 shoulder.Number("slope", 0.05, 0.20, rounded.ShoulderSlope, "how far it falls back, part of the bout's distance"));
         }
         var horn = drawn as ShoulderDefinition.Horned ?? (ShoulderDefinition.Horned)family.Outline.Treble;

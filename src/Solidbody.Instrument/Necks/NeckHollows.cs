@@ -25,7 +25,7 @@ internal static class NeckHollows
         void Try(double x, double e)
         {
             if (!(x >= from && x < back.HeelX && Math.Abs(e) <= EdgeFraction)) return;
-            if (Hollow(back, new(x, e * back.HalfWidth(x))) is var k && k > worst.Curvature) worst = (x, e, k);
+            if (At(back, new(x, e * back.HalfWidth(x))) is var k && k > worst.Curvature) worst = (x, e, k);
         }
         const double stepE = 2 * EdgeFraction / Across;
         for (var x = from; x < back.HeelX; x += Step)
@@ -39,7 +39,8 @@ internal static class NeckHollows
         return (new(worst.X, worst.E * back.HalfWidth(worst.X)), 1 / worst.Curvature);
     }
 
-    private static double Hollow(NeckBack back, Point2 at)
+    /// <summary>Greater principal curvature at one place, 1/mm: a hollow is positive.</summary>
+    internal static double At(NeckBack back, Point2 at)
     {
         var (_, p, q) = back.At(at.X, at.Y);
         var (east, west) = (back.At(at.X + H, at.Y), back.At(at.X - H, at.Y));

@@ -95,6 +95,23 @@ public class BodyOutlineTests
             Assert.Equal(check.Number($"pickup cavity {++n}"), Clear(new(p.Number("centreX"), 0), p.Number("alongX"), p.Number("alongY"), 0), 0.02);
         var b = hardware.GetProperty("bridgePlate");
         Assert.Equal(check.Number("bridge"), Clear(new((b.Number("x0") + b.Number("x1")) / 2, 0), b.Number("x1") - b.Number("x0"), 2 * b.Number("halfWidth"), 0), 0.02);
+        // The control cavity of the table has round ends.
+        var c = hardware.GetProperty("controlCavity");
+        Assert.Equal(check.Number("control cavity"), Clear(new(c.Number("centreX"), c.Number("centreY")), c.Number("length"), c.Number("width"), c.Degrees("angleDeg"), c.Number("width") / 2), 0.02);
+    }
+
+    [Theory, MemberData(nameof(Families))]
+    public void Wall_beside_the_pocket_agrees(string family)
+    {
+        var (outline, joint, half) = (Build(family).Curve.Flatten(1e-4), Joint(family), Shape.Body(family).GetProperty("parameters").Number("pocketWidth") / 2);
+        // The mouth's corners are round: the table's wall begins behind them, at 0.8 of the wanted corner radius, found there to a twentieth of a millimetre.
+        foreach (var (side, sign) in ((string, int)[])[("treble", 1), ("bass", -1)])
+        {
+            const double corner = 7, found = 0.05, rounded = 0.02;
+            double WallFrom(double x) => outline.Where(p => p.X >= x && p.X <= joint.HeelEnd && sign * p.Y > half).Min(p => sign * p.Y) - half;
+            var behind = joint.ShoulderX + 0.8 * corner;
+            Assert.InRange(Shape.Body(family).GetProperty("check").GetProperty("pocketSideWall").Number(side), WallFrom(behind - found) - rounded, WallFrom(behind + found) + rounded);
+        }
     }
 
     [Fact]

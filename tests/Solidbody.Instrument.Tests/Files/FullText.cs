@@ -34,9 +34,9 @@ static class FullText
         return text.ToString();
     }
 
-    /// <summary>The families differ in their waists.</summary>
-    static string Family(InstrumentDefinition given) => (given.Body.Outline.WaistWidth, given.Body.Outline.WaistAt) switch
+    /// <summary>The families differ in their waists' skew.</summary>
+    static string Family(InstrumentDefinition given) => given.Body.Outline.WaistSkew switch
     {
-        (226, _) => "\"symmetric\"", (234, 0.57) => "\"offset\"", (234, _) => "\"single\"", (240, _) => "\"bass\"", _ => "\"travel\"",
+        0 => "\"symmetric\"", 50 => "\"offset\"", -14 => "\"single\"", 48 => "\"bass\"", _ => "\"travel\"",
     };
 }

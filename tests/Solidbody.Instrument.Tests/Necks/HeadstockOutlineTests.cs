@@ -40,6 +40,15 @@ public class HeadstockOutlineTests
     }
 
     [Theory, MemberData(nameof(Families))]
+    public void Strings_keep_their_distance_from_foreign_posts(string family)
+    {
+        var (h, p) = (Shape.HeadstockDefinition(family), Shape.Headstock(family).GetProperty("parameters"));
+        var strings = new Strings(Shape.Headstock(family).GetProperty("slotY").GetArrayLength(), p.Number("scaleLength"), p.Number("nutSpread"), p.Number("bridgeSpread"));
+        var gap = Solidbody.Instrument.Checks.HeadChecks.StringGaps(h, strings, Build(family).Posts).Min(g => g.Gap);
+        Assert.Equal(Shape.Headstock(family).GetProperty("check").Number("leastStringToForeignPost"), gap, 0.02);
+    }
+
+    [Theory, MemberData(nameof(Families))]
     public void Posts_keep_their_distance_from_the_edge(string family)
     {
         var headstock = Build(family);
