@@ -15,7 +15,7 @@ internal static class PartJudge
         Part part, IReadOnlyList<SetUp> setUps, IReadOnlyList<CutProgram> programs, ColumnField field, ProofSettings settings, CancellationToken cancel)
     {
         var (tabs, tabFindings) = TabFindings.Sort(part, setUps);
-        var comparison = PartComparison.Of(field, new PartShape(part), new TabAllowance(tabs), settings.Threads, cancel);
+        var comparison = PartComparison.Of(field, programs, new PartShape(part), new TabAllowance(tabs), settings.Threads, cancel);
         var namer = new PlaceNamer(part);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(OffSpots(comparison, part, namer, programs, settings));

@@ -44,6 +44,28 @@ public sealed class VolumeTests
         IsNear(Math.PI * 4.5 * 4.5 * 6, Taken(Cutters.Flat(6), [.. turns, new(MotionKind.ArcClockwise, new(at.X, at.Y, -6), new(at.X, at.Y, -6), new(0, 0), 10)]));
     }
 
+    [Fact] // Apart from each other: a pocket's prism with quarter discs at its corners, a hole through, half a cylinder with half a sphere.
+    public void A_mixed_block_is_the_sum_of_its_rooms()
+    {
+        var setUp = BlockJob.SetUps()[0] with { Blank = Blank, Placement = new(Side.Front, 0, new(0, 0, 0)) };
+        var field = new ColumnField(Grid.Over(Blank.Plan, 0.02), Blank.Z0, Blank.Z1);
+        var before = field.Volume;
+        void Cut(Cutter cutter, params Motion[] motions)
+        {
+            var read = new ReadProgram { FileName = "", Start = null, Motions = [.. motions], Tool = null, Comments = [], Lines = 0 };
+            BlankCutter.Cut(field, CutProgram.Of(setUp, setUp.Programs[0] with { Cutter = cutter }, read), 0, 2, TestContext.Current.CancellationToken);
+        }
+        // Pocket 18 × 10, corners of 3, 5 deep: a 6 mm cutter twice along and once round.
+        WorkPoint[] ring = [new(-16, -11, -5), new(-4, -11, -5), new(-4, -7, -5), new(-16, -7, -5), new(-16, -11, -5)];
+        Cut(Cutters.Flat(6), [.. ring.Zip(ring.Skip(1), Line)]);
+        Cut(Cutters.Drill(7, 118), Line(new(10, -8, 5), new(10, -8, -15)));
+        Cut(Cutters.Ball(6), Line(new(-10, 8, -3), new(10, 8, -3)));
+        var pocket = 5 * (18 * 10 - (4 - Math.PI) * 9);
+        var hole = Math.PI * 3.5 * 3.5 * 12;
+        var groove = Math.PI * 9 / 2 * 20 + 2 * Math.PI * 27 / 3;
+        IsNear(pocket + hole + groove, before - field.Volume);
+    }
+
     [Fact] // Plunged to a depth h above the ball: a cap of height t = r(1 − sin α), π t²(3r − t)/3, and the frustum above it.
     public void A_tapered_plunge_is_a_cap_and_a_frustum()
     {

@@ -46,7 +46,7 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
     {
         var cells = 2 * (int)Math.Ceiling(search / Fine) + 1;
         var row = new ColumnField(new Grid(at - cells * Fine / 2, -Fine / 2, Fine, cells, 1), blank.Z0, blank.Z1);
-        foreach (var program in programs) Cut(row, program, origin, along.Unit);
+        foreach (var program in programs) LineCutter.Cut(row, program, origin, along.Unit);
         bool Same(int cell) => (row.Top(cell, 0) > z && row.Bottom(cell, 0) < z) == wood;
         var middle = cells / 2;
         if (!Same(middle)) return (double.NaN, double.NaN);
@@ -55,20 +55,5 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         while (last < cells - 1 && Same(last + 1)) last++;
         if (first == 0 || last == cells - 1) return (double.NaN, double.NaN);
         return ((last - first + 1) * Fine, at + ((first + last) / 2.0 - middle) * Fine);
-    }
-
-    /// <summary>Cuts a row of columns that runs from the origin along a direction: the path is turned instead of the row.</summary>
-    private static void Cut(ColumnField row, CutProgram program, Point2 origin, Point2 along)
-    {
-        var lowering = new Lowering(row.Surface(program.Up));
-        foreach (ref readonly var m in program.Segments.AsSpan())
-        {
-            var a = new Point2(m.X0, m.Y0) - origin;
-            var b = new Point2(m.X1, m.Y1) - origin;
-            var (across0, across1) = (along.Cross(a), along.Cross(b));
-            if (Math.Min(across0, across1) > program.Profile.Radius || Math.Max(across0, across1) < -program.Profile.Radius) continue;
-            var turned = m with { X0 = along.Dot(a), Y0 = across0, X1 = along.Dot(b), Y1 = across1 };
-            SweepKernel.Sweep(turned, program.Profile, 0, row.Grid, row.Stride, 0, 1, ref lowering);
-        }
     }
 }
