@@ -74,14 +74,16 @@ public sealed class NeverTests
         Assert.StartsWith("0.1", Found(With(0, s => s with { BedAllowance = 0.1, Registration = [new("dowel", new(60, -12), 8, 0.1)] }), "PROOF-06").Figure, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("G0 X131 Y82 Z25", "PROOF-24")]   // slanting
-    [InlineData("G0 X131", "PROOF-24")]           // level, but low
-    [InlineData("G0 Z-0.2", "PROOF-04")]          // into the spoilboard, in the open
-    public void A_rapid_keeps_to_upright_and_clearance(string rapid, string code)
+    [InlineData("G0 X131 Y82 Z25", "PROOF-24", "at once")]
+    [InlineData("G0 X131", "PROOF-24", "below the clearance")]
+    [InlineData("G0 Z-0.2", "PROOF-04", "spoilboard")]
+    public void A_rapid_keeps_to_upright_and_clearance(string rapid, string code, string title)
     {
         var texts = BlockJob.Texts();
         var line = BlockProofTests.Edit(texts, BlockJob.DrillFile, lines => Array.IndexOf(lines, "G0 Z16.5"), _ => rapid);
-        Assert.Contains($"{BlockJob.DrillFile} line {line}", Found(BlockJob.Prove(texts, cell: 0.4), code).Place, StringComparison.Ordinal);
+        var finding = Found(BlockJob.Prove(texts, cell: 0.4), code);
+        Assert.Contains($"{BlockJob.DrillFile} line {line}", finding.Place, StringComparison.Ordinal);
+        Assert.Contains(title, finding.Title, StringComparison.Ordinal);
     }
 
     [Theory] // A beam over the blank; the cutter's edges end 60 mm above the tip, 90 mm over the bed at clearance.
