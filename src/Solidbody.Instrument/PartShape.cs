@@ -77,6 +77,17 @@ public sealed class PartShape
         }
     }
 
+    /// <summary>The wood over one row of a grid: the same numbers as <see cref="At"/>, without any room of its own.</summary>
+    /// <param name="grid">The grid.</param>
+    /// <param name="row">Which row.</param>
+    /// <param name="columns">One place a column; exactly <see cref="Grid.Columns"/> long.</param>
+    /// <exception cref="ArgumentException">The span's length is not the grid's number of columns.</exception>
+    public void SampleRow(Grid grid, int row, Span<DesignColumn> columns)
+    {
+        if (columns.Length != grid.Columns) throw new ArgumentException($"{grid.Columns} columns are needed, {columns.Length} were given.", nameof(columns));
+        SampleRow(grid, row, columns, []);
+    }
+
     private void SampleRow(Grid grid, int row, Span<DesignColumn> cells, List<double> crossings)
     {
         cells.Fill(DesignColumn.Empty);

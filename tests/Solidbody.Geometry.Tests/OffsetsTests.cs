@@ -49,6 +49,35 @@ public class OffsetsTests
         Assert.Equal(2, Offsets.Of(two, -3).Length);
     }
 
+    /// <summary>An outline of 1 300 points with waists and horns, r(t) in closed form.</summary>
+    private static readonly Region Waisted = new(Loop.Of(Enumerable.Range(0, 1300).Select(i =>
+    {
+        var t = 2 * Math.PI * i / 1300;
+        return new Point2((150 + 30 * Math.Cos(2 * t) + 12 * Math.Cos(3 * t)) * Math.Cos(t), (110 + 25 * Math.Cos(2 * t + 0.4) - 9 * Math.Sin(3 * t)) * Math.Sin(t));
+    })));
+
+    [Theory] // Areas and lengths by an independent polygon library: shapely 1.8.5 on GEOS 3.11.1, Polygon(points).buffer(d, resolution=512).
+    [InlineData(3, 55398.9997, 916.007)]
+    [InlineData(-3, 50016.0555, 878.3077)]
+    [InlineData(12, 63897.5305, 972.5556)]
+    [InlineData(-12, 42365.7569, 821.7587)]
+    [InlineData(-40, 21819.5427, 645.8224)]
+    [InlineData(-70, 5441.5778, 437.6388)]
+    public void An_outlines_offset_is_that_of_another_library(double distance, double area, double length)
+    {
+        const double tolerance = 0.002;
+        var moved = Assert.Single(Offsets.Of(Waisted, distance, tolerance));
+        Assert.InRange(Math.Abs(moved.Area - area), 0, tolerance * length);
+        Assert.Equal(length, Assert.Single(moved.Loops).Perimeter, 0.05);
+        // The promise itself, point by point and in the middle of every chord.
+        var points = moved.Loops[0].Points;
+        for (var i = 0; i < points.Length; i++)
+            Assert.InRange(Math.Abs(Math.Abs(Waisted.SignedDistance(0.5 * (points[i] + points[(i + 1) % points.Length]))) - Math.Abs(distance)), 0, tolerance * 1.01);
+    }
+
+    [Fact]
+    public void Nothing_is_left_of_an_outline_shrunk_past_its_middle() => Assert.Empty(Offsets.Of(Waisted, -90));
+
     [Fact]
     public void Nothing_is_left_of_a_region_shrunk_by_more_than_its_half_width() =>
         Assert.Empty(Offsets.Of(new Region(Shapes.Rectangle(new(0, 0), 60, 10)), -5.01));

@@ -18,8 +18,6 @@ internal readonly record struct Spot(Point2 At, Side Face, double Deviation);
 /// found. A sound part has few large bounds (slivers of its walls), a spoilt one is settled by a few columns a tile.</remarks>
 internal sealed record PartComparison(DeviationMap Front, DeviationMap Back, IReadOnlyList<Spot> Spots)
 {
-    private const int RowsPerBand = 64;
-
     /// <param name="field">The wood left.</param>
     /// <param name="programs">What cut it, in order.</param>
     /// <param name="shape">What it should be.</param>
@@ -39,26 +37,20 @@ internal sealed record PartComparison(DeviationMap Front, DeviationMap Back, IRe
             [.. tiles.Refine(front, Side.Front, how), .. tiles.Refine(back, Side.Back, how), .. FineLineComparison.Of(programs, programs[0].SetUp.Blank, shape, comparer, how)]);
     }
 
-    /// <summary>Fills both maps with bounds, a few bands of rows at a time so that the design's columns need little room.</summary>
+    /// <summary>Fills both maps with bounds. Each thread keeps one row of the design's columns, no more.</summary>
     private static void Bound(ColumnField field, PartShape shape, ColumnComparer comparer, DeviationMap front, DeviationMap back, ParallelOptions how)
     {
         var grid = field.Grid;
-        for (var firstRow = 0; firstRow < grid.Rows; firstRow += RowsPerBand * how.MaxDegreeOfParallelism)
+        Parallel.For(0, grid.Rows, how, () => new DesignColumn[grid.Columns], (int row, ParallelLoopState _, DesignColumn[] design) =>
         {
-            var band = grid with { Y0 = grid.Y0 + firstRow * grid.Cell, Rows = Math.Min(RowsPerBand * how.MaxDegreeOfParallelism, grid.Rows - firstRow) };
-            var design = new DesignColumn[band.Count];
-            shape.Sample(band, design);
-            var start = firstRow;
-            Parallel.For(0, band.Rows, how, i =>
+            shape.SampleRow(grid, row, design);
+            var first = row * grid.Columns;
+            for (var column = 0; column < grid.Columns; column++)
             {
-                var row = start + i;
-                for (var column = 0; column < grid.Columns; column++)
-                {
-                    var deviation = comparer.Compare(grid.Centre(column, row), design[i * grid.Columns + column], field.Bottom(column, row), field.Top(column, row), exact: false);
-                    front.Values[row * grid.Columns + column] = (float)deviation.Front;
-                    back.Values[row * grid.Columns + column] = (float)deviation.Back;
-                }
-            });
-        }
+                var deviation = comparer.Compare(grid.Centre(column, row), design[column], field.Bottom(column, row), field.Top(column, row), exact: false);
+                (front.Values[first + column], back.Values[first + column]) = ((float)deviation.Front, (float)deviation.Back);
+            }
+            return design;
+        }, _ => { });
     }
 }
