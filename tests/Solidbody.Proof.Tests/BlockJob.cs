@@ -64,8 +64,20 @@ internal static class BlockJob
 
     private static SetUp SetUp(string name, int order, Placement placement, ImmutableArray<Tab> tabs, ImmutableArray<ProgramEntry> programs) => new()
     {
-        Name = name, Part = "block", Title = name, Order = order, Blank = new(-15, -40, -Thick, 95, 40, 0), Placement = placement, Zero = "corner", ClearanceHeight = Clearance,
-        BedAllowance = 0.5, Travel = new(-100, -100, -1, 300, 300, 60), Bed = new(-100, -100, 300, 300), HoldDown = "tape", Tabs = tabs, Programs = programs,
+        Name = name,
+        Part = "block",
+        Title = name,
+        Order = order,
+        Blank = new(-15, -40, -Thick, 95, 40, 0),
+        Placement = placement,
+        Zero = "corner",
+        ClearanceHeight = Clearance,
+        BedAllowance = 0.5,
+        Travel = new(-100, -100, -1, 300, 300, 60),
+        Bed = new(-100, -100, 300, 300),
+        HoldDown = "tape",
+        Tabs = tabs,
+        Programs = programs,
     };
 
     /// <summary>What the index says of a program: the room is the clearance over the whole bed, the figures are the texts' own.</summary>

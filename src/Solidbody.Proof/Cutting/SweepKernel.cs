@@ -62,7 +62,9 @@ internal static class SweepKernel
         var z0 = new Vector<float>((float)((plunge ? m.LowestZ : m.Z0) + lift));
         var g = new Vector<float>((float)(plunge ? 0 : (m.Z1 - m.Z0) / length));
         var end = new Vector<float>((float)length);
-        var r2 = new Vector<float>((float)((c.Radius + RimSlack) * (c.Radius + RimSlack)));
+        // Only a flat cutter: where a hollow's rim grazes a column, the slack would stretch its reach along a steep path by a multiple.
+        var rim = c.Radius + (c.Shape == ProfileShape.Flat ? RimSlack : 0);
+        var r2 = new Vector<float>((float)(rim * rim));
         var ds = new Vector<float>((float)(grid.Cell * ux));
         var dw = new Vector<float>((float)(-grid.Cell * uy));
         var beyond = new Vector<float>(float.PositiveInfinity);
