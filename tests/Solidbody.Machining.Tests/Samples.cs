@@ -8,10 +8,28 @@ internal static class Samples
 {
     public static Machine Machine { get; } = new()
     {
-        TravelX = 600, TravelY = 600, TravelZ = 120, BedX = 640, BedY = 640, SpoilboardAllowance = 1,
-        SpindleSpeedLeast = 8000 / 60.0, SpindleSpeedMost = 24000 / 60.0, SpindlePower = 1000,
-        FeedMostXY = 60, FeedMostZ = 30, RapidXY = 80, RapidZ = 40, AccelerationXY = 400, AccelerationZ = 250,
-        Arcs = true, ToolChanger = false, Decimals = 3, Inches = false, LineNumbers = false, Comments = true, ColletDiameter = 22,
+        TravelX = 600,
+        TravelY = 600,
+        TravelZ = 120,
+        BedX = 640,
+        BedY = 640,
+        SpoilboardAllowance = 1,
+        SpindleSpeedLeast = 8000 / 60.0,
+        SpindleSpeedMost = 24000 / 60.0,
+        SpindlePower = 1000,
+        FeedMostXY = 60,
+        FeedMostZ = 30,
+        RapidXY = 80,
+        RapidZ = 40,
+        AccelerationXY = 400,
+        AccelerationZ = 250,
+        Arcs = true,
+        ToolChanger = false,
+        Decimals = 3,
+        Inches = false,
+        LineNumbers = false,
+        Comments = true,
+        ColletDiameter = 22,
     };
 
     public static ShopDefinition Shop { get; } = new()

@@ -37,4 +37,11 @@ internal sealed class CutterRack(ShopDefinition shop)
     /// <summary>Cutters whose flutes span the whole depth come before those that must rub their shank along the wall.</summary>
     public static IEnumerable<Cutter> FlutesFirst(IEnumerable<Cutter> cutters, double beside) =>
         cutters.OrderBy(c => c.FluteLength >= beside ? 0 : 1);
+
+    /// <summary>Without those under half the best one's diameter: they would take four times as long, and are no alternative.</summary>
+    public static ImmutableArray<Cutter> NotMuchThinner(IEnumerable<Cutter> bestFirst)
+    {
+        var able = bestFirst.ToList();
+        return [.. able.Where(c => c.Diameter >= able[0].Diameter / 2)];
+    }
 }

@@ -36,10 +36,10 @@ public abstract record Work
     public sealed record RoughFace(IHeight Face, Region Zone, double Top, double Leave, double Lowest) : Work;
     /// <summary>A curved face finished by a ball-end: passes across the part or along it.</summary>
     public sealed record FinishFace(IHeight Face, Region Zone, bool Along, double Scallop, double Lowest, Region? Skip) : Work;
-    /// <summary>A level face.</summary>
-    public sealed record LevelFace(Region Zone, double Top, double Floor) : Work;
-    /// <summary>Thin slots under a curved face.</summary>
-    public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
+    /// <summary>A level face. Nothing stands above <paramref name="Highest"/>; roughing left wood up to <paramref name="Top"/>, a little more at its rim.</summary>
+    public sealed record LevelFace(Region Zone, double Top, double Floor, double Highest) : Work;
+    /// <summary>Thin slots under a curved face; beyond its edge wood may stand up to <paramref name="Top"/>.</summary>
+    public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face, double Top) : Work;
     /// <summary>Shallow lines on a curved face.</summary>
     public sealed record Lines(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
     /// <summary>A rounded edge.</summary>

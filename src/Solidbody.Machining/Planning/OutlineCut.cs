@@ -28,11 +28,11 @@ internal sealed record OutlineCut(ImmutableArray<Cutter> Cutters, double FrontDe
     /// <summary>Only the thinnest of the cutters: its narrow groove wants less waste.</summary>
     public OutlineCut Narrow => this with { Cutters = [Cutters.MinBy(c => c.Diameter)!] };
 
-    /// <summary>Cutters whose flutes span the depth where there are any; none under half the widest one's diameter, which would take four times as long.</summary>
+    /// <summary>Cutters whose flutes span the depth where there are any.</summary>
     private static ImmutableArray<Cutter> Reaching(List<Cutter> cutters, double depth, double above)
     {
         var able = cutters.Where(c => CutterRack.Reaches(c, depth, depth + above)).ToList();
         if (able.Any(c => c.FluteLength >= depth)) able.RemoveAll(c => c.FluteLength < depth);
-        return [.. able.Where(c => c.Diameter >= able[0].Diameter / 2)];
+        return CutterRack.NotMuchThinner(able);
     }
 }

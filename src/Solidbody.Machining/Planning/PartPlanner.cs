@@ -37,14 +37,12 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         }
         if (outline.FrontDepth > 0) findings.Add(PlanFindings.OutlineInHalves(part.Name, outline.FrontDepth));
 
-        // Features know the blank by its two faces only, which no amount of waste moves.
-        ImmutableArray<PlannedSide> sides = [.. Sides.Select(up => PlannedSide.Of(new LaidPart(part, up, thick), shop))];
-        var laid = LayOut(outline, sides);
+        var laid = LayOut(outline, thick);
         if (laid.Laying.Slack < 0) findings.Add(BedFindings.DoesNotFit(part.Name, laid.Blank, laid.Laying, machine));
         if (!Taped && laid.Screws.Length < 4) findings.Add(BedFindings.NoPlaceForScrews(part.Name, laid.Screws.Length, shop.HoldDowns.ScrewMargin));
         if (TurnsOver) findings.Add(FlipPlay(laid.Blank));
-        var setUps = sides.Select(side => SetUpOf(side, laid)).ToImmutableArray();
-        return new(setUps, [.. sides.SelectMany(s => s.Jobs.Findings), .. findings]);
+        var setUps = laid.Sides.Select(side => SetUpOf(side, laid)).ToImmutableArray();
+        return new(setUps, [.. laid.Sides.SelectMany(s => s.Jobs.Findings), .. findings]);
     }
 
     private Finding FlipPlay(Blank blank)
@@ -56,25 +54,28 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
 
     private sealed record PlannedSide(LaidPart Laid, SideJobs Jobs)
     {
-        public static PlannedSide Of(LaidPart laid, ShopDefinition shop)
+        public static PlannedSide Of(LaidPart laid, ShopDefinition shop, bool sparing)
         {
-            var jobs = new SideJobs(laid, shop);
+            var jobs = new SideJobs(laid, shop, sparing);
             jobs.AddFeatures();
             return new(laid, jobs);
         }
     }
 
     /// <summary>A blank with a given waste, as it lies on the bed.</summary>
-    private sealed record LaidOut(OutlineCut Outline, Blank Blank, Laying Laying, ImmutableArray<Point2> Screws);
+    private sealed record LaidOut(OutlineCut Outline, ImmutableArray<PlannedSide> Sides, Blank Blank, Laying Laying, ImmutableArray<Point2> Screws);
 
     /// <summary>The usual waste, a narrower groove, more waste, less: the first that lies on the bed and can be screwed down.</summary>
-    private LaidOut LayOut(OutlineCut outline, ImmutableArray<PlannedSide> sides)
+    private LaidOut LayOut(OutlineCut outline, Box3 faces)
     {
+        // Features know the blank by its two faces only, which no amount of waste moves.
+        ImmutableArray<PlannedSide> Planned(bool sparing) => [.. Sides.Select(up => PlannedSide.Of(new LaidPart(part, up, faces), shop, sparing))];
+        var usual = Planned(false);
         (OutlineCut Outline, Blank.Waste Waste)[] ways = [(outline, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Usual), (outline.Narrow, Blank.Waste.Ample), (outline.Narrow, Blank.Waste.Least)];
         var tried = new List<LaidOut>();
         foreach (var way in ways.Distinct())
         {
-            tried.Add(Lay(way.Outline, way.Waste, sides));
+            tried.Add(Lay(way.Outline, way.Waste, way.Waste == Blank.Waste.Least ? Planned(true) : usual));
             if (IsGood(tried[^1])) return tried[^1];
         }
         return tried.FirstOrDefault(t => t.Laying.Slack >= 0) ?? tried.MaxBy(t => t.Laying.Slack)!;
@@ -95,7 +96,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
             Math.Max(outline.Cutters.Max(c => c.Radius) + PlanPractice.RoughLeave, sides.Max(s => s.Jobs.Reach)))
         { Reached = BothWays(mouths.SelectMany(m => m.Loops[0].Points).Concat(TurnsOver ? [blank.First, blank.Second] : [])) };
         var sweep = Math.Max(outline.Cutters.Max(c => c.Diameter) + PlanPractice.RoughLeave, sides.Max(s => s.Jobs.Sweep));
-        return new(outline, blank, BedPlacement.Find(footprint, machine),
+        return new(outline, sides, blank, BedPlacement.Find(footprint, machine),
             Taped ? [] : ScrewPlanner.Of(part, blank, shop.HoldDowns, sweep, mouths));
     }
 

@@ -12,19 +12,20 @@ internal sealed class SideJobs
     private readonly LaidPart laid;
     private readonly CutterRack rack;
     private readonly Machine machine;
-    private readonly double headHeight;
+    private readonly bool sparing;
     private readonly List<Job> jobs = [];
     private readonly List<(Region Region, double Floor, Job Job)> rooms = [];
     private readonly List<Finding> findings = [];
 
     /// <param name="laid">The part with this side up.</param>
-    /// <param name="shop">Rack, machine and hold-downs.</param>
-    public SideJobs(LaidPart laid, ShopDefinition shop)
+    /// <param name="shop">Rack and machine.</param>
+    /// <param name="sparing">Whether cutters must keep near the outline, for a bed that is short: the thinnest ball-end instead of the widest.</param>
+    public SideJobs(LaidPart laid, ShopDefinition shop, bool sparing)
     {
         this.laid = laid;
         rack = new(shop);
         machine = shop.Machine;
-        headHeight = shop.HoldDowns.ScrewHeadHeight;
+        this.sparing = sparing;
         Lowest = -Math.Min(PlanPractice.Overshoot, machine.SpoilboardAllowance);
     }
 
@@ -103,51 +104,57 @@ internal sealed class SideJobs
             findings.Add(CutterFindings.NoBall(Place(what), carve.LargestRadius, laid.Top - carve.LowestEdge + PlanPractice.ColletRoom));
             return;
         }
-        var ball = balls[0];
+        var ball = sparing ? balls[^1] : balls[0];
         var outline = laid.Outline;
         // Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there.
         var cleared = ball.Diameter + PlanPractice.CarveLeave;
         var zone = Offsets.Of(outline, cleared)[0];
         Sweep = Math.Max(Sweep, cleared);
-        Reach = Math.Max(Reach, Math.Max(ball.Radius, cleared - rack.Flat.Select(c => c.Radius).DefaultIfEmpty(0).Min()));
+        Reach = Math.Max(Reach, ball.Radius);
         var lowest = Math.Min(carve.Tip(ball), carve.LowestEdge);
         var surface = laid.Face;
         if (carve.MostWood > ball.Radius / 2)
         {
             var depth = laid.Top - carve.LowestEdge;
-            var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)).ToImmutableArray();
+            var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
             if (cutters.IsEmpty) findings.Add(CutterFindings.TooShort(Place(what), depth, depth + PlanPractice.ColletRoom, rack.Flat));
             else
+            {
+                Reach = Math.Max(Reach, cleared - cutters.Min(c => c.Radius));
                 Add($"{what}, rough", Stage.Rough, cutters, (c, _) =>
                     [new("", new Work.RoughFace(surface, Offsets.Of(outline, Math.Max(0, cleared - c.Radius))[0], laid.Top, PlanPractice.CarveLeave, carve.LowestEdge))]);
+            }
         }
         var flats = Part.Flats.Where(f => f.From == laid.Up).Select(f => (Flat: f, Zones: Offsets.Intersection(laid.Region(f.Region), zone))).ToList();
         var made = new List<Region>();
         foreach (var (flat, zones) in flats)
             foreach (var z in zones)
-                if (AddFlat(flat, z, Math.Min(laid.Top, laid.Z(flat.Z) + PlanPractice.CarveLeave)) is { } cutter)
+                if (AddFlat(flat, z, Math.Min(laid.Top, laid.Z(flat.Z) + PlanPractice.CarveLeave)) is { IsEmpty: false } able)
+                {
+                    Reach = Math.Max(Reach, cleared - able.Min(c => c.Radius));
                     // What the flat cutter's edge reaches, less a little, so that no step shows where ball and flat meet.
-                    made.AddRange(Offsets.Of(z, -cutter.Radius).SelectMany(core => Offsets.Of(core, cutter.Radius - PlanPractice.CarveLeave)));
+                    made.AddRange(Offsets.Of(z, -able[0].Radius).SelectMany(core => Offsets.Of(core, able[0].Radius - PlanPractice.CarveLeave)));
+                }
         var skip = made.Count == 0 ? null : new Region(Offsets.Union(made).SelectMany(r => r.Loops));
         Add(what, Stage.Surface, [ball], (_, _) =>
             [new("", new Work.FinishFace(surface, outline, laid.Finish == FaceFinish.SurfacedAlong, PlanPractice.Scallop, lowest, skip))]);
     }
 
-    /// <returns>The widest cutter that may make it; null when none does.</returns>
-    private Cutter? AddFlat(Flat flat, Region zone, double top)
+    /// <returns>The cutters that may make it, widest first.</returns>
+    private ImmutableArray<Cutter> AddFlat(Flat flat, Region zone, double top)
     {
         var floor = laid.Z(flat.Z);
-        if (top - floor < Tolerances.Output) return null;   // the planed face itself
-        var cutters = rack.Flat.Where(c => CutterRack.Reaches(c, top - floor, laid.Top - floor) && RegionFit.Holds(zone, c.Radius)).ToImmutableArray();
+        if (top - floor < Tolerances.Output) return [];   // the planed face itself
+        var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, top - floor, laid.Top - floor) && RegionFit.Holds(zone, c.Radius)));
         if (cutters.IsEmpty)
         {
             findings.Add(CutterFindings.TooShort(Place(flat.Name), top - floor, laid.Top - floor + PlanPractice.ColletRoom, rack.Flat));
-            return null;
+            return [];
         }
         // The cutter's edge stays inside the flat: what lies beside it may be higher.
-        var job = Add(flat.Name, Stage.Flats, cutters, (c, _) => Offsets.Of(zone, -c.Radius).Select(core => new Job.Step("", new Work.LevelFace(core, top, floor))));
+        var job = Add(flat.Name, Stage.Flats, cutters, (c, _) => Offsets.Of(zone, -c.Radius).Select(core => new Job.Step("", new Work.LevelFace(core, top, floor, laid.Top))));
         rooms.Add((zone, floor, job));
-        return cutters[0];
+        return cutters;
     }
 
     private void AddPocket(Pocket pocket)
@@ -174,9 +181,7 @@ internal sealed class SideJobs
                 : CutterFindings.TooShort(Place(pocket.Name), depth, laid.Top - floor + PlanPractice.ColletRoom, fitting));
             return;
         }
-        // A cutter under half the widest one's diameter would take four times as long: it is no alternative.
-        var ordered = CutterRack.FlutesFirst(reaching, depth).ToList();
-        var candidates = ordered.Where(c => c.Diameter >= ordered[0].Diameter / 2).ToImmutableArray();
+        var candidates = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, depth));
         var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
         rooms.Add((region, floor, job));
     }
@@ -235,7 +240,7 @@ internal sealed class SideJobs
             var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key.Width) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
             if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key.Width, deepest, rack.Slotters)); continue; }
             ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
-            Add("fret slots", Stage.Slots, cutters, (_, f) => [new("", new Work.ThinSlots(lines, laid.Face), Math.Min(f.StepDown, PlanPractice.SlotPass))]);
+            Add("fret slots", Stage.Slots, cutters, (_, f) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), Math.Min(f.StepDown, PlanPractice.SlotPass))]);
         }
     }
 
@@ -271,11 +276,8 @@ internal sealed class SideJobs
             && d.FluteLength >= (depth ?? mouth - bottom) + d.ConeHeight && d.StickOut >= laid.Top - bottom + d.ConeHeight + PlanPractice.ColletRoom)
             .OrderBy(d => Math.Abs(d.Diameter - diameter))];
 
-    private ImmutableArray<Cutter> Borers(double diameter, double depth, double belowTop)
-    {
-        var able = CutterRack.FlutesFirst(rack.Flat.Where(c => c.Diameter <= PlanPractice.BoreShare * diameter && CutterRack.Reaches(c, depth, belowTop)), depth).ToList();
-        return [.. able.Where(c => c.Diameter >= able[0].Diameter / 2)];
-    }
+    private ImmutableArray<Cutter> Borers(double diameter, double depth, double belowTop) =>
+        CutterRack.NotMuchThinner(CutterRack.FlutesFirst(rack.Flat.Where(c => c.Diameter <= PlanPractice.BoreShare * diameter && CutterRack.Reaches(c, depth, belowTop)), depth));
 
     private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, Feeds.CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default)
     {

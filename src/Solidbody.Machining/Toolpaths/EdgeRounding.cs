@@ -12,7 +12,7 @@ public static class EdgeRounding
 
     /// <summary>Rounds the edge of a face.</summary>
     /// <param name="s">A roundover of the edge's radius, or a ball-end.</param>
-    /// <param name="path">The edge, counter-clockwise, wood on its left. Open paths begin and end in air.</param>
+    /// <param name="path">The edge, counter-clockwise, wood on its left. Open paths run on past the edge at both ends.</param>
     /// <param name="closed">Whether the last point joins the first.</param>
     /// <param name="radius">Radius r of the rounded edge, mm.</param>
     /// <param name="face">Height of the face.</param>
@@ -40,8 +40,15 @@ public static class EdgeRounding
             if (closed) begun = Round(built, s, line, wood, z, begun);
             else
             {
-                built.EnterAbove(line.At(0), face);
-                built.Line(built.At with { Z = z });
+                // Down a ramp along the edge and back to its beginning: a path that runs out in the waste begins in wood.
+                built.EnterAbove(line.At(0), Math.Max(wood, z));
+                built.Line(built.At with { Z = Math.Max(wood, z) });
+                var ramp = Math.Min(line.Length, Math.Max(0, built.At.Z - z) / Math.Tan(s.RampAngle));
+                if (ramp > 0)
+                {
+                    built.Follow(line, 0, ramp, z);
+                    built.Follow(line, ramp, 0, z);
+                }
                 built.Follow(line, 0, line.Length, z);
             }
             wood = z;

@@ -12,12 +12,13 @@ public static class FaceRaster
     /// <param name="zone">Where the floor is to be made.</param>
     /// <param name="top">Height of the wood.</param>
     /// <param name="floor">Height of the floor.</param>
-    public static ImmutableArray<Motion> Path(CutSettings s, Region zone, double top, double floor)
+    /// <param name="highest">Rapids into the wood's room end above this: ridges may stand higher than <paramref name="top"/>.</param>
+    public static ImmutableArray<Motion> Path(CutSettings s, Region zone, double top, double floor, double highest)
     {
         ArgumentNullException.ThrowIfNull(s);
         ArgumentNullException.ThrowIfNull(zone);
         var path = new PathBuilder(s);
-        PocketClearing.Clear(path, s, zone, 0, top, floor);
+        PocketClearing.Clear(path, s, zone, 0, top, floor, highest);
         return path.Build();
     }
 }

@@ -12,15 +12,23 @@ public static class FretSlotting
     /// <param name="s">Each pass sinks by at most the step-down, no steeper, against the surface, than the ramp.</param>
     /// <param name="slots">Slots; the surface must already be the wood's top along them, ends included.</param>
     /// <param name="surface">Closed form, laid frame.</param>
-    public static ImmutableArray<Motion> Path(CutSettings s, IReadOnlyList<SlotLine> slots, IHeight surface)
+    /// <param name="top">Height of wood that may stand where a slot begins past the surface's edge: a thin cutter may not go straight down into it.</param>
+    public static ImmutableArray<Motion> Path(CutSettings s, IReadOnlyList<SlotLine> slots, IHeight surface, double top = double.NegativeInfinity)
     {
         ArgumentNullException.ThrowIfNull(s);
         ArgumentNullException.ThrowIfNull(slots);
         var path = new PathBuilder(s);
         foreach (var (line, depth) in InOrder(slots, surface))
         {
-            path.EnterAbove(line.Start, line.Highest);
-            path.Line(line.Start, line.StartHeight);
+            var standing = Math.Max(0, top - line.StartHeight);
+            path.EnterAbove(line.Start, Math.Max(top, line.Highest));
+            path.Line(line.Start, line.StartHeight + standing);
+            if (standing > 0)
+            {
+                var run = Math.Min(line.Length, standing / Math.Tan(s.RampAngle));
+                line.Run(path, 0, run, -standing, 0);
+                line.Run(path, run, 0, 0, 0);
+            }
             var (end, other, above) = (0.0, line.Length, 0.0);
             foreach (var level in DepthLevels.Of(0, -depth, Math.Min(s.StepDown, line.Length * Math.Tan(s.RampAngle))))
             {

@@ -28,27 +28,27 @@ public static class PocketClearing
         ArgumentNullException.ThrowIfNull(s);
         ArgumentNullException.ThrowIfNull(region);
         var path = new PathBuilder(s);
-        Clear(path, s, region, s.Cutter.Radius + wallLeave, top, floor + floorLeave);
+        Clear(path, s, region, s.Cutter.Radius + wallLeave, top, floor + floorLeave, top);
         return path.Build();
     }
 
     /// <summary>Levels and rings, the cutter's axis at least <paramref name="inset"/> inside the region.</summary>
-    internal static void Clear(PathBuilder path, CutSettings s, Region region, double inset, double top, double bottom)
+    internal static void Clear(PathBuilder path, CutSettings s, Region region, double inset, double top, double bottom, double highest)
     {
         if (!(s.StepOver > 0)) throw new ArgumentOutOfRangeException(nameof(s), s.StepOver, "Step-over must be positive, mm.");
         var step = Math.Min(s.StepOver, WidestStepByRadius * s.Cutter.Radius);
         foreach (var rings in ClearingRings.Of(region, inset, step))
         {
-            var wood = top;
+            var (wood, over) = (top, Math.Max(top, highest));
             foreach (var level in DepthLevels.Of(top, bottom, s.StepDown))
             {
-                Level(path, s, rings, wood, level, step);
-                wood = level;
+                Level(path, s, rings, over, wood, level, step);
+                (wood, over) = (level, level);
             }
         }
     }
 
-    private static void Level(PathBuilder path, CutSettings s, ClearingRings rings, double wood, double z, double step)
+    private static void Level(PathBuilder path, CutSettings s, ClearingRings rings, double over, double wood, double z, double step)
     {
         for (var i = 0; i < rings.Rings.Count; i++)
         {
@@ -64,7 +64,7 @@ public static class PocketClearing
                 start = onRing;
                 path.Line(ring.Line.At(start), z);
             }
-            else start = EnterSolid(path, s, rings, ring, wood, z);
+            else start = EnterSolid(path, s, rings, ring, over, wood, z);
             path.Follow(ring.Line, start, start + ring.Line.Length, z);
         }
     }
@@ -83,7 +83,7 @@ public static class PocketClearing
     }
 
     /// <summary>Down into uncut wood: a helix where one fits, else a ramp along the ring. Ends on the ring at depth; returns the station.</summary>
-    private static double EnterSolid(PathBuilder path, CutSettings s, ClearingRings rings, ClearingRings.Ring ring, double wood, double z)
+    private static double EnterSolid(PathBuilder path, CutSettings s, ClearingRings rings, ClearingRings.Ring ring, double over, double wood, double z)
     {
         var (centre, deep) = Deepest(rings, ring.Inside);
         var radius = Math.Min(HelicalBoring.EntryByRadius * s.Cutter.Radius, deep - Tolerances.Flattening);
@@ -93,14 +93,14 @@ public static class PocketClearing
             var station = ring.Line.Nearest(from);
             if (rings.MayGo(from, ring.Line.At(station)))
             {
-                path.EnterAbove(from, wood);
+                path.EnterAbove(from, over);
                 HelicalBoring.Helix(path, s, centre, wood, z);
                 path.Line(ring.Line.At(station), z);
                 return station;
             }
         }
         var start = ring.Line.MiddleOfLongestChord();
-        path.EnterAbove(ring.Line.At(start), wood);
+        path.EnterAbove(ring.Line.At(start), over);
         path.Line(path.At with { Z = wood });
         var end = start + (wood - z) / Math.Tan(s.RampAngle);
         path.Follow(ring.Line, start, end, z);

@@ -14,11 +14,23 @@ internal static class Given
 
     public static CutSettings Settings(Cutter cutter, double stepDown = 3, double? stepOver = null, double clearance = 30) => new()
     {
-        Cutter = cutter, Feed = 40, PlungeFeed = 12, StepDown = stepDown, StepOver = stepOver ?? 0.4 * cutter.Diameter, Clearance = clearance,
+        Cutter = cutter,
+        Feed = 40,
+        PlungeFeed = 12,
+        StepDown = stepDown,
+        StepOver = stepOver ?? 0.4 * cutter.Diameter,
+        Clearance = clearance,
     };
 
     private static Cutter Make(CutterKind kind, double diameter) => new()
     {
-        Name = $"{kind} {diameter}", Kind = kind, Diameter = diameter, FluteLength = 60, OverallLength = 100, ShankDiameter = diameter, Flutes = 2, StickOut = 70,
+        Name = $"{kind} {diameter}",
+        Kind = kind,
+        Diameter = diameter,
+        FluteLength = 60,
+        OverallLength = 100,
+        ShankDiameter = diameter,
+        Flutes = 2,
+        StickOut = 70,
     };
 }

@@ -68,11 +68,22 @@ public class PocketTests
         {
             var s = Given.Settings(Given.Flat(12), stepDown: 2);
             var zone = new Region(Shapes.Rectangle(new(0, 0), length, width, 0, turn));
-            var block = new TestBlock(zone.Bounds.Grown(8), Cell, 20).Cut(FaceRaster.Path(s, zone, 20, 17).Checked(s).RampsKept(s), s.Cutter);
+            var block = new TestBlock(zone.Bounds.Grown(8), Cell, 20).Cut(FaceRaster.Path(s, zone, 20, 17, 20).Checked(s).RampsKept(s), s.Cutter);
             Assert.Equal(0, block.RapidBite);
             Assert.True(block.Bite <= 2 + 1e-9);
             for (var i = 0; i < block.Grid.Count; i++)
                 if (zone.SignedDistance(block.At(i)) < 0) Assert.Equal(17, block[i]);
                 else if (zone.SignedDistance(block.At(i)) > s.Cutter.Radius + 0.01) Assert.Equal(20, block[i]);
         }, iter: 8);
+
+    [Fact] // Roughing leaves ridges at a zone's rim that stand above what it says it left.
+    public void Facing_comes_down_at_feed_through_whatever_may_stand_there()
+    {
+        var zone = new Region(Shapes.Rectangle(new(0, 0), 40, 30));
+        var s = Given.Settings(Given.Flat(6, plunges: true));
+        var block = new TestBlock(zone.Bounds.Grown(5), 0.4, 12).Cut(FaceRaster.Path(s, zone, 8, 7, 12).Checked(s), s.Cutter);
+        Assert.Equal(0, block.RapidBite);
+        for (var i = 0; i < block.Grid.Count; i++)
+            if (zone.SignedDistance(block.At(i)) < 0) Assert.Equal(7, block[i], 9);
+    }
 }
