@@ -61,8 +61,14 @@ internal static class Examples
         var name = $"{number:00}-{setUp.Name}-{run[0].Cutter.Name.ToLowerInvariant().Replace('.', '-')}";
         return new()
         {
-            File = $"programs/{name}.nc", Name = name, Cutter = run[0].Cutter, SpindleSpeed = run[0].Feeds.SpindleSpeed, Feed = 50, Seconds = 1234,
-            Bounds = new(-200, -200, -12, 500, 500, 60), Operations = [.. run.Select(o => o.Name)],
+            File = $"programs/{name}.nc",
+            Name = name,
+            Cutter = run[0].Cutter,
+            SpindleSpeed = run[0].Feeds.SpindleSpeed,
+            Feed = 50,
+            Seconds = 1234,
+            Bounds = new(-200, -200, -12, 500, 500, 60),
+            Operations = [.. run.Select(o => o.Name)],
         };
     }
 }

@@ -10,8 +10,14 @@ public class PacketMakerTests
     {
         var input = new PacketInput
         {
-            Design = Examples.Six, ShopName = "school workshop", InstrumentText = "a", ShopText = "b", SetUps = [Scenes.Body().SetUp],
-            Texts = new Dictionary<string, string> { ["programs/01-cavities.nc"] = "%\n%\n" }, Proof = new ProofResult([], [], []), Findings = [],
+            Design = Examples.Six,
+            ShopName = "school workshop",
+            InstrumentText = "a",
+            ShopText = "b",
+            SetUps = [Scenes.Body().SetUp],
+            Texts = new Dictionary<string, string> { ["programs/01-cavities.nc"] = "%\n%\n" },
+            Proof = new ProofResult([], [], []),
+            Findings = [],
         };
         var (first, second) = (PacketMaker.Make(input, null, TestContext.Current.CancellationToken), PacketMaker.Make(input, null, TestContext.Current.CancellationToken));
         Assert.Equal(

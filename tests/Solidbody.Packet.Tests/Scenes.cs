@@ -17,8 +17,14 @@ internal static class Scenes
         var tuners = new Point2[] { new(-37.4, 21.2), new(-72.3, 15), new(-107.3, 9.1), new(-107.3, -9.1), new(-72.3, -15), new(-37.4, -21.2) };
         var part = new Part
         {
-            Name = "neck", Wood = "maple", Outline = outline, Front = new LevelHeight(0), Back = new LevelHeight(-20),
-            FrontFinish = FaceFinish.AsPlaned, BackFinish = FaceFinish.CarvedAcross, Bounds = new(-140, -32, -20, 463, 32, 0),
+            Name = "neck",
+            Wood = "maple",
+            Outline = outline,
+            Front = new LevelHeight(0),
+            Back = new LevelHeight(-20),
+            FrontFinish = FaceFinish.AsPlaned,
+            BackFinish = FaceFinish.CarvedAcross,
+            Bounds = new(-140, -32, -20, 463, 32, 0),
             Holes = [.. tuners.Select((c, i) => new Hole($"tuner hole {i + 1}", Side.Front, c, 10, -4, -30, -30, true))],
             Pockets = [new("rod channel", Side.Front, new Region(Shapes.Rectangle(new(220, 0), 440, 6)), new LevelHeight(-9))],
             Flats = [new("heel back", Side.Back, new Region(Shapes.Rectangle(new(430, 0), 90, 80)), -20)],
@@ -36,9 +42,17 @@ internal static class Scenes
         {
             SetUp = new()
             {
-                Name = "neck-back", Part = "neck", Title = "Neck, back up", Order = 2, Blank = blank, Placement = placement,
+                Name = "neck-back",
+                Part = "neck",
+                Title = "Neck, back up",
+                Order = 2,
+                Blank = blank,
+                Placement = placement,
                 Zero = "X0 Y0 is the middle of the dowel at the heel end. Z0 is the spoilboard, not the blank: it is still there after the top is cut.",
-                ClearanceHeight = 45, BedAllowance = 1, Travel = travel, Bed = travel.Plan.Grown(12),
+                ClearanceHeight = 45,
+                BedAllowance = 1,
+                Travel = travel,
+                Bed = travel.Plan.Grown(12),
                 HoldDown = "Two dowels ⌀6 through the blank; 4 screws outside the part, nearest to a cutter 14 mm.",
                 KeepOuts = [Screw(1, -160, 38), Screw(2, -160, -38), Screw(3, 490, 38), Screw(4, 490, -38)],
                 Registration = [new("dowel at the heel end", heel, 6), new("second dowel", head, 6)],
@@ -57,8 +71,15 @@ internal static class Scenes
                     Program(9, "volute", CutterKind.TaperedBallEnd, 6, 2, 300, 25, 410), Program(10, "outline", CutterKind.UpSpiral, 6, 2, 300, 30, 535),
                 ],
             },
-            Part = part, Instrument = "School six", Shop = "School router 600 × 600", SetUps = 5, Previous = "Neck, front up", Next = "Fretboard, front up",
-            Sheet = 3, Sheets = 5, Proof = "proved, b2 9e 55",
+            Part = part,
+            Instrument = "School six",
+            Shop = "School router 600 × 600",
+            SetUps = 5,
+            Previous = "Neck, front up",
+            Next = "Fretboard, front up",
+            Sheet = 3,
+            Sheets = 5,
+            Proof = "proved, b2 9e 55",
             Overridden = [new(new("REACH-02", Severity.Warns, "volute", "36 mm", "34 mm", "shop file", "a longer cutter") { Title = "flutes too short at the volute" }, "tapered ⌀6 on order, will sand the last 2 mm")],
         };
     }
@@ -69,8 +90,14 @@ internal static class Scenes
         var outline = new Region(Shapes.Rectangle(new(600, 0), 400, 310, 120));
         var part = new Part
         {
-            Name = "body", Wood = "alder", Outline = outline, Front = new LevelHeight(0), Back = new LevelHeight(-44.5),
-            FrontFinish = FaceFinish.AsPlaned, BackFinish = FaceFinish.AsPlaned, Bounds = new(400, -155, -44.5, 800, 155, 0),
+            Name = "body",
+            Wood = "alder",
+            Outline = outline,
+            Front = new LevelHeight(0),
+            Back = new LevelHeight(-44.5),
+            FrontFinish = FaceFinish.AsPlaned,
+            BackFinish = FaceFinish.AsPlaned,
+            Bounds = new(400, -155, -44.5, 800, 155, 0),
             Pockets =
             [
                 new("neck pocket", Side.Front, new Region(Shapes.Rectangle(new(430, 0), 90, 56, 4)), new LevelHeight(-16), Fit: true),
@@ -85,14 +112,31 @@ internal static class Scenes
         {
             SetUp = new()
             {
-                Name = "body-front", Part = "body", Title = "Body, front up", Order = 1, Blank = blank, Placement = placement,
-                Zero = "X0 Y0 is the middle of the first dowel hole. Z0 is the spoilboard.", ClearanceHeight = 60, BedAllowance = 1,
-                Travel = new(-80, -300, -2, 520, 300, 90), Bed = new(-92, -312, 532, 312), HoldDown = "Screws outside the part.",
+                Name = "body-front",
+                Part = "body",
+                Title = "Body, front up",
+                Order = 1,
+                Blank = blank,
+                Placement = placement,
+                Zero = "X0 Y0 is the middle of the first dowel hole. Z0 is the spoilboard.",
+                ClearanceHeight = 60,
+                BedAllowance = 1,
+                Travel = new(-80, -300, -2, 520, 300, 90),
+                Bed = new(-92, -312, 532, 312),
+                HoldDown = "Screws outside the part.",
                 KeepOuts = [new("screw 1", new(-4, 150, 0, 14, 168, 50)), new("screw 2", new(404, 150, 0, 422, 168, 50))],
                 Registration = [new("first dowel", new(390, 0), 6), new("second dowel", new(810, 0), 6)],
-                Checks = [new("Blank thickness", 45, 0.5)], Programs = [Program(1, "cavities", CutterKind.UpSpiral, 6.35, 2, 300, 30, 900)],
+                Checks = [new("Blank thickness", 45, 0.5)],
+                Programs = [Program(1, "cavities", CutterKind.UpSpiral, 6.35, 2, 300, 30, 900)],
             },
-            Part = part, Instrument = "School six", Shop = "School router 600 × 600", SetUps = 5, Next = "Body, back up", Sheet = 1, Sheets = 5, Proof = "not proved",
+            Part = part,
+            Instrument = "School six",
+            Shop = "School router 600 × 600",
+            SetUps = 5,
+            Next = "Body, back up",
+            Sheet = 1,
+            Sheets = 5,
+            Proof = "not proved",
         };
     }
 
@@ -100,7 +144,12 @@ internal static class Scenes
 
     private static ProgramEntry Program(int number, string name, CutterKind kind, double diameter, int flutes, double turns, double feed, double seconds) => new()
     {
-        File = $"programs/{number:00}-{name}.nc", Name = name, SpindleSpeed = turns, Feed = feed, Seconds = seconds, Bounds = new(-420, -420, -1, 60, 60, 45),
+        File = $"programs/{number:00}-{name}.nc",
+        Name = name,
+        SpindleSpeed = turns,
+        Feed = feed,
+        Seconds = seconds,
+        Bounds = new(-420, -420, -1, 60, 60, 45),
         Cutter = new() { Name = name, Kind = kind, Diameter = diameter, FluteLength = 30, OverallLength = 70, ShankDiameter = 6, Flutes = flutes, StickOut = 36, TipRadius = 1.5 },
     };
 }
