@@ -6,18 +6,23 @@ namespace Solidbody.App;
 public static class Files
 {
     /// <summary>Largest instrument or shop file read, bytes: a thousand times a long one.</summary>
-    private const long MostBytes = 4 << 20;
+    public const int MostOfSource = 4 << 20;
+    /// <summary>Largest program or index read, bytes: some twenty times a long one.</summary>
+    public const int MostOfPacket = 200 << 20;
 
-    /// <summary>The text of a person's file.</summary>
-    /// <exception cref="IOException">It is missing, too large, or not UTF-8 text; the message says which.</exception>
-    public static string ReadText(string path)
+    /// <summary>The text of a file.</summary>
+    /// <param name="path">Any path; a pipe is read as well.</param>
+    /// <param name="most">Bytes read at most.</param>
+    /// <exception cref="IOException">It is missing, a folder, too large, or not UTF-8 text; the message says which.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static string ReadText(string path, int most = MostOfSource)
     {
-        var file = new FileInfo(path);
-        if (!file.Exists) throw new FileNotFoundException($"There is no file {path}. Give the path of a file that exists; 'solidbody new FILE' writes a starter.");
-        if (file.Length > MostBytes) throw new IOException($"{path} has {file.Length} bytes; at most {MostBytes} are read. An instrument or shop file is a few thousand.");
+        if (Directory.Exists(path)) throw new IOException($"{path} is a folder, not a file. Give the path of the file itself.");
+        if (!File.Exists(path)) throw new FileNotFoundException($"There is no file {path}. Check the path.");
+        var bytes = ReadAtMost(path, most);
         try
         {
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF');
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException e)
         {
@@ -29,9 +34,30 @@ public static class Files
     /// <exception cref="IOException">It exists already, or cannot be written.</exception>
     public static void WriteNew(string path, string text)
     {
-        if (File.Exists(path)) throw new IOException($"{path} exists already and is left as it is. Give another name.");
+        if (Path.Exists(path)) throw new IOException($"{path} exists already and is left as it is. Give another name.");
         var temporary = path + ".part";
-        File.WriteAllText(temporary, text, new UTF8Encoding(false));
-        File.Move(temporary, path);
+        try
+        {
+            File.WriteAllText(temporary, text, new UTF8Encoding(false));
+            File.Move(temporary, path);
+        }
+        finally
+        {
+            File.Delete(temporary);
+        }
+    }
+
+    /// <summary>Counted while reading: a pipe or a device does not tell its size.</summary>
+    private static MemoryStream ReadAtMost(string path, int most)
+    {
+        using var file = File.OpenRead(path);
+        var bytes = new MemoryStream();
+        var buffer = new byte[1 << 16];
+        for (int read; (read = file.Read(buffer)) > 0;)
+        {
+            if (bytes.Length + read > most) throw new IOException($"{path} is larger than {most} bytes, and no more are read. Is it the right file?");
+            bytes.Write(buffer, 0, read);
+        }
+        return bytes;
     }
 }

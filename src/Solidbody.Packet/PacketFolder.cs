@@ -46,7 +46,14 @@ public static class PacketFolder
         }
     }
 
-    /// <summary>Why the place may not be written over; null when it may.</summary>
+    /// <summary>Why a packet may not be written to a folder; null when it may.</summary>
+    /// <exception cref="IOException">What stands there cannot be read.</exception>
+    public static PacketRefusal? Refusal(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return Occupied(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+    }
+
     private static PacketRefusal? Occupied(string place)
     {
         if (File.Exists(place)) return new($"{place} is a file", "choose another folder");

@@ -7,7 +7,7 @@ namespace Solidbody.App.Commands;
 /// <summary><c>solidbody new FILE</c>: a commented starter of the instrument file.</summary>
 public static class NewCommand
 {
-    public static Command Create()
+    public static Command Create(Screen screen)
     {
         var file = new Argument<string>("FILE") { Description = "Where to write the starter; must not exist yet." };
         var inches = new Option<bool>("--inches") { Description = "Bare numbers in inches instead of millimetres." };
@@ -16,7 +16,7 @@ public static class NewCommand
         {
             var path = parse.GetRequiredValue(file);
             Files.WriteNew(path, InstrumentFile.Starter(parse.GetValue(inches)));
-            Console.WriteLine($"{path} is written: every key with its default. Change what you like, then: solidbody check {path}");
+            screen.Line($"{path} is written: every key with its default. Change what you like, then: solidbody check {path} --shop SHOP");
             return ExitCode.Good;
         });
         return command;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Solidbody.App.Terminal;
-using Spectre.Console;
 
 namespace Solidbody.App.Commands;
 
@@ -8,18 +7,18 @@ namespace Solidbody.App.Commands;
 internal static class SourceArguments
 {
     public static Argument<string> Instrument() => new("INSTRUMENT") { Description = "The instrument file (TOML)." };
-    public static Option<string> Shop() => new("--shop") { Description = "The shop file (TOML): machine, cutters, woods, hold-downs.", Required = true };
+    public static Option<string> Shop() => new("--shop") { Description = "The shop file (TOML): machine, cutters, woods, hold-downs.", HelpName = "SHOP", Required = true };
 
     public static SourceFiles ReadFiles(string instrument, string shop) =>
         new(instrument, Files.ReadText(instrument), shop, Files.ReadText(shop));
 
-    /// <summary>Both definitions; null when a file has mistakes, which are then on the terminal.</summary>
-    public static SourceDefinitions? Understand(SourceFiles files)
+    /// <summary>Both definitions; null when a file has mistakes, which are then on the screen.</summary>
+    public static SourceDefinitions? Understand(SourceFiles files, Screen screen)
     {
         var read = MainJob.Read(files);
         if (read.IsGood) return read;
-        FindingsView.Write(AnsiConsole.Console, read.Mistakes);
-        AnsiConsole.WriteLine($"{read.Mistakes.Length} {(read.Mistakes.Length == 1 ? "mistake" : "mistakes")} in what was read; nothing else was done.");
+        FindingsView.Write(screen, read.Mistakes);
+        screen.Line($"{read.Mistakes.Length} {(read.Mistakes.Length == 1 ? "mistake" : "mistakes")} in what was read; nothing else was done.");
         return null;
     }
 }

@@ -3,8 +3,9 @@ namespace Solidbody.App.Terminal;
 /// <summary>The rim of the program: whatever goes wrong, a person gets a sentence, never a stack trace.</summary>
 public static class Faults
 {
-    public static async Task<int> Guard(Func<Task<int>> run)
+    public static async Task<int> Guard(TextWriter errors, Func<Task<int>> run)
     {
+        ArgumentNullException.ThrowIfNull(errors);
         ArgumentNullException.ThrowIfNull(run);
         try
         {
@@ -12,20 +13,20 @@ public static class Faults
         }
         catch (OperationCanceledException)
         {
-            await Console.Error.WriteLineAsync("Stopped. Nothing was written.");
+            await errors.WriteLineAsync("Stopped. Nothing was written.");
             return ExitCode.Cancelled;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            await Console.Error.WriteLineAsync($"{e.Message} Nothing was written.");
+            await errors.WriteLineAsync($"{e.Message} Nothing was written.");
             return ExitCode.NotWritten;
         }
 #pragma warning disable CA1031 // This is the rim: a fault of ours becomes a sentence here, and nowhere else.
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            await Console.Error.WriteLineAsync($"A fault of Solidbody's own, not of your files: {e.GetType().Name}: {e.Message}");
-            await Console.Error.WriteLineAsync("Nothing was written. Please report it with the two files that led to it.");
+            await errors.WriteLineAsync($"A fault of Solidbody's own, not of your files: {e.GetType().Name}: {e.Message}");
+            await errors.WriteLineAsync("Nothing was written. Please report it with the two files that led to it.");
             return ExitCode.Fault;
         }
     }

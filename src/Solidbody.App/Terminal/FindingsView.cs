@@ -1,5 +1,4 @@
 using Solidbody.Findings;
-using Spectre.Console;
 
 namespace Solidbody.App.Terminal;
 
@@ -7,46 +6,48 @@ namespace Solidbody.App.Terminal;
 public static class FindingsView
 {
     /// <summary>Writes findings, those that stop first.</summary>
-    public static void Write(IAnsiConsole console, IReadOnlyCollection<Finding> findings)
+    public static void Write(Screen screen, IReadOnlyCollection<Finding> findings)
     {
-        ArgumentNullException.ThrowIfNull(console);
+        ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(findings);
-        foreach (var finding in findings.OrderByDescending(f => f.Severity)) Write(console, finding);
+        foreach (var finding in findings.OrderByDescending(f => f.Severity)) Write(screen, finding);
     }
 
-    public static void Write(IAnsiConsole console, IEnumerable<Mistake> mistakes)
+    public static void Write(Screen screen, IEnumerable<Mistake> mistakes)
     {
-        ArgumentNullException.ThrowIfNull(console);
+        ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(mistakes);
         foreach (var m in mistakes)
         {
-            console.MarkupLineInterpolated($"[bold]{m.File}({m.Line},{m.Column})[/]  {m.Wrong}");
-            console.WriteLine($"    allowed  {m.Allowed}");
-            console.WriteLine($"    try      {m.Remedy}");
+            screen.Paragraph($"{m.File}({m.Line},{m.Column})  ", m.Wrong, ConsoleColor.Red);
+            screen.Paragraph("       allowed  ", m.Allowed);
+            screen.Paragraph("       try      ", m.Remedy);
         }
     }
 
-    /// <summary>A sum in words: <c>2 stop, 1 warns, 3 note</c>.</summary>
+    /// <summary>A sum in words: <c>2 stop, 1 warns</c>.</summary>
     public static string Tally(IReadOnlyCollection<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        int Count(Severity s) => findings.Count(f => f.Severity == s);
-        string Say(int n, string verb) => n == 1 ? $"1 {verb}s" : $"{n} {verb}";
-        return $"{Say(Count(Severity.Stops), "stop")}, {Say(Count(Severity.Warns), "warn")}, {Say(Count(Severity.Notes), "note")}";
+        var sums = new[] { (Severity.Stops, "stop"), (Severity.Warns, "warn"), (Severity.Notes, "note") }
+            .Select(kind => (Count: findings.Count(f => f.Severity == kind.Item1), Verb: kind.Item2))
+            .Where(sum => sum.Count > 0)
+            .Select(sum => sum.Count == 1 ? $"1 {sum.Verb}s" : $"{sum.Count} {sum.Verb}");
+        return findings.Count == 0 ? "no findings" : string.Join(", ", sums);
     }
 
-    private static void Write(IAnsiConsole console, Finding finding)
+    private static void Write(Screen screen, Finding finding)
     {
-        var (word, style) = finding.Severity switch
+        var (word, colour) = finding.Severity switch
         {
-            Severity.Stops => ("stops", "bold red"),
-            Severity.Warns => ("warns", "yellow"),
-            _ => ("notes", "blue"),
+            Severity.Stops => ("stops", ConsoleColor.Red),
+            Severity.Warns => ("warns", ConsoleColor.Yellow),
+            _ => ("notes", ConsoleColor.Blue),
         };
-        console.Markup($"[{style}]{word}[/]  ");
-        console.MarkupLineInterpolated($"[bold]{finding.Code}[/]  {finding.Title}");
-        console.WriteLine($"       at     {finding.Place}");
-        console.WriteLine($"       is     {finding.Figure}; allowed: {finding.Limit} ({finding.Source})");
-        console.WriteLine($"       try    {finding.Remedy}");
+        screen.Paragraph($"{word}  {finding.Code}  ", finding.Title, colour);
+        screen.Paragraph("       at       ", finding.Place);
+        screen.Paragraph("       is       ", finding.Figure);
+        screen.Paragraph("       allowed  ", $"{finding.Limit} ({finding.Source})");
+        screen.Paragraph("       try      ", finding.Remedy);
     }
 }
