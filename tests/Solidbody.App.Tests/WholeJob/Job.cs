@@ -50,7 +50,8 @@ internal sealed record Job(SourceFiles Files, ShopDefinition Shop, WorkedOut Wor
     public ProofResult ProveAgain(string part, Func<SetUp, SetUp>? change = null, IReadOnlyDictionary<string, string>? texts = null)
     {
         var setUps = Made.SetUps.Where(s => s.Part == part).Select(change ?? (s => s)).ToImmutableArray();
-        return Prover.Prove(Worked.Design with { Parts = [Worked.Design.Part(part)] }, setUps, texts ?? Made.Texts, ProofSettings.For(Shop.Machine) with { Cell = Coarse }, null, Cancel);
+        var own = setUps.SelectMany(s => s.Programs).ToDictionary(p => p.File, p => (texts ?? Made.Texts)[p.File]);
+        return Prover.Prove(Worked.Design with { Parts = [Worked.Design.Part(part)] }, setUps, own, ProofSettings.For(Shop.Machine) with { Cell = Coarse }, null, Cancel);
     }
 
     /// <summary>The program of a set-up that does an operation, with its motions as read back from its text.</summary>
