@@ -38,12 +38,12 @@ public sealed class DamageTests
 
     [Theory] // The line by which the cutter last goes down to its depth: what follows is cut too high.
     [InlineData("body-front", "bridge pickup, walls", "bridge pickup")]
-    [InlineData("body-front", "bridge screw pilot, 4 of 2.5 mm", "bridge screw pilot")]
+    [InlineData("body-front", "bridge screw pilots, 4 of 2.5 mm", "bridge screw pilot")]
     [InlineData("body-back", "outline, finish", "outline")]
-    [InlineData("neck-back", "heel screw pilot, 4 of 3.2 mm", "heel screw pilot")]
+    [InlineData("neck-back", "heel screw pilots, 4 of 3.2 mm", "heel screw pilot")]
     [InlineData("neck-back", "headstock back", "headstock back")]
     [InlineData("fretboard", "outline, finish", "outline")]
-    [InlineData("fretboard", "dot 12 treble", "dot 12 treble")]
+    [InlineData("fretboard", "dots, 10 of 6 mm", "dot")]
     public void A_line_left_out_is_wood_left_there(string setUp, string operation, string feature)
     {
         var (_, entry, _) = Example.ProgramWith(setUp, operation);
@@ -126,7 +126,7 @@ public sealed class DamageTests
 
     [Theory]
     [InlineData("body-front", "neck pickup, walls")]
-    [InlineData("neck-front", "tuner hole, 6 of 10 mm")]
+    [InlineData("neck-front", "tuner holes, 6 of 10 mm")]
     public void An_arc_about_another_centre_is_refused_by_its_line(string setUp, string operation)
     {
         var (_, entry, _) = Example.ProgramWith(setUp, operation);
