@@ -9,6 +9,8 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
     private const double Chord = 0.002;
     /// <summary>What thinning the points may add, mm. Together with <see cref="Chord"/> under 0.005.</summary>
     private const double Thinning = 0.001;
+    /// <summary>Steepest fall of a slide along the zone's edge.</summary>
+    private const double SteepestSlide = 3;
     private const double FirstStep = 0.5, FinestStep = 0.03;
     /// <summary>How far a pass runs on into a skipped region, mm.</summary>
     private const double Overlap = 1.0;
@@ -51,15 +53,18 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
     {
         var (first, last) = (run[0].X, run[^1].X);
         foreach (var n in neighbours) (first, last) = (Math.Min(first, n[0].X), Math.Max(last, n[^1].X));
-        var before = Slide(run[0].X, Math.Max(first, run[0].X - reach), y);
-        var after = Slide(run[^1].X, Math.Min(last, run[^1].X + reach), y);
+        var before = Slide(run[0], Math.Max(first, run[0].X - reach), y);
+        var after = Slide(run[^1], Math.Min(last, run[^1].X + reach), y);
         before.Reverse();
         return before.Count + after.Count == 0 ? run : [.. before, .. run, .. after];
     }
 
-    private List<(double X, double Z)> Slide(double from, double to, double y)
+    /// <remarks>The cutter falls along its own curve as it leaves the edge, without bound at the rim: it goes no further than where it falls
+    /// <see cref="SteepestSlide"/> to one, and points are put between until chords follow, as everywhere.</remarks>
+    private List<(double X, double Z)> Slide((double X, double Z) end, double to, double y)
     {
         const double step = 0.1;
+        var from = end.X;
         var points = new List<(double X, double Z)>();
         var skipped = new List<double>();
         skip?.Crossings(y, skipped);
@@ -68,10 +73,17 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
         {
             var x = from + (to - from) * i / n;
             var z = contact.At(x, y).Z;
-            if (double.IsNegativeInfinity(z) || Over(skipped, x, Overlap)) break;
+            var before = points.Count == 0 ? end : points[^1];
+            if (double.IsNegativeInfinity(z) || Over(skipped, x, Overlap) || before.Z - z > SteepestSlide * Math.Abs(x - before.X)) break;
             points.Add((x, Math.Max(lowest, z)));
         }
-        return points;
+        if (points.Count == 0) return points;
+        var ahead = to > from;
+        List<(double X, double Z)> whole = [end, .. points];
+        if (!ahead) whole.Reverse();
+        var filled = Filled(whole, y);
+        if (!ahead) filled.Reverse();
+        return filled[1..];
     }
 
     private static bool Over(List<double> edges, double x, double inset)
@@ -83,6 +95,20 @@ internal sealed class RasterPass(ZoneContact contact, Region zone, Region? skip,
 
     /// <summary>Height of the tip at (x, y), never below the lowest.</summary>
     public double Height(double x, double y) => Math.Max(lowest, contact.At(x, y).Z);
+
+    /// <summary>Points between two of a straight way over the surface, ends left out, so close that chords follow the height; never under the straight line itself.</summary>
+    public IEnumerable<(Point2 At, double Z)> Between((Point2 At, double Z) a, (Point2 At, double Z) b)
+    {
+        if (a.At.DistanceTo(b.At) <= FinestStep) yield break;
+        var at = 0.5 * (a.At + b.At);
+        var straight = (a.Z + b.Z) / 2;
+        var middle = (at, Math.Max(straight, Height(at.X, at.Y)));
+        var bends = middle.Item2 - straight > Chord;
+        if (!bends && a.At.DistanceTo(b.At) <= FirstStep / 2) yield break;
+        foreach (var p in Between(a, middle)) yield return p;
+        yield return middle;
+        foreach (var p in Between(middle, b)) yield return p;
+    }
 
     private IEnumerable<double> Stations(List<double> crossings)
     {

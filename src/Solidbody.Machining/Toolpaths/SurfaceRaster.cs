@@ -91,14 +91,8 @@ public static class SurfaceRaster
         var to = laid(x, y);
         var length = from.Plan.DistanceTo(to);
         if (length > longest) return false;
-        const int parts = 4;
-        for (var i = 1; i < parts; i++)
-        {
-            var t = (double)i / parts;
-            var p = from.Plan + t * (to - from.Plan);
-            var at = laid(p.X, p.Y);   // the exchange undoes itself
-            path.Line(p, Math.Max(pass.Height(at.X, at.Y), from.Z + t * (z - from.Z)));
-        }
+        var start = laid(from.X, from.Y);   // the exchange undoes itself
+        foreach (var (at, height) in pass.Between((start, from.Z), (new(x, y), z))) path.Line(laid(at.X, at.Y), height);
         path.Line(to, z);
         return true;
     }
