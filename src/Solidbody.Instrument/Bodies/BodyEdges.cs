@@ -7,8 +7,11 @@ namespace Solidbody.Instrument.Bodies;
 /// <summary>The body's rounded edges: the whole outline behind; in front all but the neck pocket's mouth.</summary>
 internal static class BodyEdges
 {
-    /// <summary>The front path leaves the body along its end tangents for this long, mm: a cutter runs out in the air.</summary>
+    /// <summary>The front path leaves the body along its end tangents for at least this long, mm: a cutter runs out in the air.</summary>
     private const double RunOut = 25;
+
+    /// <summary>And so far past the mouth's corner, in edge radii: a roundover is wider than its edge, and its end is round.</summary>
+    private const double PastCorner = 3;
 
     public static IEnumerable<EdgeRound> Of(BodyDefinition body, Region plan, NeckJoint joint)
     {
@@ -37,7 +40,8 @@ internal static class BodyEdges
                 var i = shoulder + step * k;
                 var side = step > 0 ? -1 : 1;
                 if (side * At(i).Y <= mouth) continue;
-                var end = At(i) + RunOut * (At(i - step) - At(i + step)).Unit;
+                var along = (At(i - step) - At(i + step)).Unit;
+                var end = At(i) + Math.Max(RunOut, (Corner(side) - At(i)).Dot(along) + PastCorner * radius) * along;
                 if (Segments.Distance(Corner(side), At(i), end) >= radius + Tolerances.Flattening) return (i, end);
             }
             return null;
