@@ -26,8 +26,16 @@ public class SweepKernelBench
         var tapered = Kind == CutterKind.TaperedBallEnd;
         profile = CutterProfile.Of(new Cutter
         {
-            Name = "bench", Kind = Kind, Diameter = tapered ? 6 : 12, FluteLength = 40, OverallLength = 80, ShankDiameter = 12, Flutes = 2, StickOut = 50,
-            TipRadius = tapered ? 0.8 : 0, Angle = tapered ? 0.1 : 0,
+            Name = "bench",
+            Kind = Kind,
+            Diameter = tapered ? 6 : 12,
+            FluteLength = 40,
+            OverallLength = 80,
+            ShankDiameter = 12,
+            Flutes = 2,
+            StickOut = 50,
+            TipRadius = tapered ? 0.8 : 0,
+            Angle = tapered ? 0.1 : 0,
         });
         var points = Enumerable.Range(0, 40).SelectMany(pass => Enumerable.Range(-60, 121).Select(i =>
         {

@@ -65,8 +65,14 @@ public static class MainJob
         ArgumentNullException.ThrowIfNull(made);
         var input = new PacketInput
         {
-            Design = design, ShopName = shop.Name, InstrumentText = files.InstrumentText, ShopText = files.ShopText,
-            SetUps = made.SetUps, Texts = made.Texts, Proof = proof, Findings = findings,
+            Design = design,
+            ShopName = shop.Name,
+            InstrumentText = files.InstrumentText,
+            ShopText = files.ShopText,
+            SetUps = made.SetUps,
+            Texts = made.Texts,
+            Proof = proof,
+            Findings = findings,
         };
         return PacketMaker.Make(input, progress, cancel);
     }

@@ -55,8 +55,12 @@ public static class ProgramReader
         if (mistakes.Count > 0) return new(null, mistakes.ToImmutable());
         return new(new ReadProgram
         {
-            FileName = fileName, Start = interpreter.Start, Motions = interpreter.TakeMotions(), Tool = interpreter.Tool,
-            Comments = comments.DrainToImmutable(), Lines = text.EndsWith('\n') ? line - 1 : line,
+            FileName = fileName,
+            Start = interpreter.Start,
+            Motions = interpreter.TakeMotions(),
+            Tool = interpreter.Tool,
+            Comments = comments.DrainToImmutable(),
+            Lines = text.EndsWith('\n') ? line - 1 : line,
         }, []);
     }
 }

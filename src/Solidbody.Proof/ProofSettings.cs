@@ -39,8 +39,12 @@ public sealed record ProofSettings
         ArgumentNullException.ThrowIfNull(machine);
         return new()
         {
-            ColletDiameter = machine.ColletDiameter, ToolChanger = machine.ToolChanger, FeedMostXY = machine.FeedMostXY, FeedMostZ = machine.FeedMostZ,
-            SpindleSpeedLeast = machine.SpindleSpeedLeast, SpindleSpeedMost = machine.SpindleSpeedMost,
+            ColletDiameter = machine.ColletDiameter,
+            ToolChanger = machine.ToolChanger,
+            FeedMostXY = machine.FeedMostXY,
+            FeedMostZ = machine.FeedMostZ,
+            SpindleSpeedLeast = machine.SpindleSpeedLeast,
+            SpindleSpeedMost = machine.SpindleSpeedMost,
         };
     }
 

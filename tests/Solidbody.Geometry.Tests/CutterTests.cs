@@ -5,8 +5,17 @@ public class CutterTests
 {
     private static Cutter Make(CutterKind kind, double diameter, double angle = 0, double tip = 0, double edge = 0) => new()
     {
-        Name = "test", Kind = kind, Diameter = diameter, FluteLength = 20, OverallLength = 50, ShankDiameter = 6, Flutes = 2, StickOut = 30,
-        Angle = angle, TipRadius = tip, EdgeRadius = edge,
+        Name = "test",
+        Kind = kind,
+        Diameter = diameter,
+        FluteLength = 20,
+        OverallLength = 50,
+        ShankDiameter = 6,
+        Flutes = 2,
+        StickOut = 30,
+        Angle = angle,
+        TipRadius = tip,
+        EdgeRadius = edge,
     };
 
     /// <summary>Every kind at distances from its axis; heights from the figure's own right triangle, closed form.</summary>

@@ -22,11 +22,22 @@ internal static class Shape
         return new()
         {
             BodyLength = p.Number("bodyLength"),
-            LowerBoutWidth = p.Number("lowerBoutWidth"), LowerBoutAt = p.Number("lowerBoutAt"), LowerBoutSkew = p.Number("lowerBoutSkew"), LowerBoutOffset = p.Number("lowerBoutOffset"),
-            TailOffset = p.Number("tailOffset"), TailSquareness = p.Number("tailSquareness"),
-            WaistWidth = p.Number("waistWidth"), WaistAt = p.Number("waistAt"), WaistSkew = p.Number("waistSkew"), WaistOffset = p.Number("waistOffset"),
-            UpperBoutWidth = p.Number("upperBoutWidth"), UpperBoutAt = p.Number("upperBoutAt"), UpperBoutSkew = p.Number("upperBoutSkew"), UpperBoutOffset = p.Number("upperBoutOffset"),
-            Treble = Shoulder(p.GetProperty("treble")), Bass = Shoulder(p.GetProperty("bass")),
+            LowerBoutWidth = p.Number("lowerBoutWidth"),
+            LowerBoutAt = p.Number("lowerBoutAt"),
+            LowerBoutSkew = p.Number("lowerBoutSkew"),
+            LowerBoutOffset = p.Number("lowerBoutOffset"),
+            TailOffset = p.Number("tailOffset"),
+            TailSquareness = p.Number("tailSquareness"),
+            WaistWidth = p.Number("waistWidth"),
+            WaistAt = p.Number("waistAt"),
+            WaistSkew = p.Number("waistSkew"),
+            WaistOffset = p.Number("waistOffset"),
+            UpperBoutWidth = p.Number("upperBoutWidth"),
+            UpperBoutAt = p.Number("upperBoutAt"),
+            UpperBoutSkew = p.Number("upperBoutSkew"),
+            UpperBoutOffset = p.Number("upperBoutOffset"),
+            Treble = Shoulder(p.GetProperty("treble")),
+            Bass = Shoulder(p.GetProperty("bass")),
         };
     }
 
@@ -39,11 +50,28 @@ internal static class Shape
         var p = Headstock(name).GetProperty("parameters");
         return new()
         {
-            TunersBass = (int)p.Number("tunersBass"), TunersTreble = (int)p.Number("tunersTreble"), Thickness = 15, Drop = 4, TunerHole = 9.5,
-            PostRadius = p.Number("postRadius"), FirstPost = p.Number("firstPost"), TunerPitch = p.Number("tunerPitch"), Splay = p.Degrees("splayDeg"),
-            EdgeDistance = p.Number("edgeDistance"), EdgeLead = p.Number("edgeLead"), EdgeTrail = p.Number("edgeTrail"), NeckBlend = p.Number("neckBlend"),
-            Guard = p.Number("guard"), Swell = p.Number("swell"), Dip = p.Number("dip"), TipLength = p.Number("tipLength"), TipLean = p.Number("tipLean"),
-            TipRadius = p.Number("tipRadius"), TipLeg = p.Number("tipLeg"), OgeeBass = p.Number("ogeeBass"), OgeeTreble = p.Number("ogeeTreble"),
+            TunersBass = (int)p.Number("tunersBass"),
+            TunersTreble = (int)p.Number("tunersTreble"),
+            Thickness = 15,
+            Drop = 4,
+            TunerHole = 9.5,
+            PostRadius = p.Number("postRadius"),
+            FirstPost = p.Number("firstPost"),
+            TunerPitch = p.Number("tunerPitch"),
+            Splay = p.Degrees("splayDeg"),
+            EdgeDistance = p.Number("edgeDistance"),
+            EdgeLead = p.Number("edgeLead"),
+            EdgeTrail = p.Number("edgeTrail"),
+            NeckBlend = p.Number("neckBlend"),
+            Guard = p.Number("guard"),
+            Swell = p.Number("swell"),
+            Dip = p.Number("dip"),
+            TipLength = p.Number("tipLength"),
+            TipLean = p.Number("tipLean"),
+            TipRadius = p.Number("tipRadius"),
+            TipLeg = p.Number("tipLeg"),
+            OgeeBass = p.Number("ogeeBass"),
+            OgeeTreble = p.Number("ogeeTreble"),
         };
     }
 }

@@ -7,7 +7,13 @@ namespace Solidbody.Programs.Tests;
 public class MotionTests
 {
     private static readonly Gen<Motion> Arcs =
-        from x in Gen.Double[-50, 50] from y in Gen.Double[-50, 50] from radius in Gen.Double[0.1, 80] from start in Gen.Double[-4, 4] from bend in Gen.Double[0.01, 6.28] from left in Gen.Bool from climb in Gen.Double[-5, 5]
+        from x in Gen.Double[-50, 50]
+        from y in Gen.Double[-50, 50]
+        from radius in Gen.Double[0.1, 80]
+        from start in Gen.Double[-4, 4]
+        from bend in Gen.Double[0.01, 6.28]
+        from left in Gen.Bool
+        from climb in Gen.Double[-5, 5]
         select Arc(new(x, y), radius, start, left ? bend : -bend, climb);
 
     private static Motion Arc(Point2 centre, double radius, double start, double sweep, double climb)

@@ -10,7 +10,10 @@ public class ProgramWriterTests
 
     private static ProgramDraft Draft(params Motion[] motions) => new()
     {
-        Header = Header, ClearanceHeight = 60, SpindleSpeed = 300, Sections = [new("Pocket (rough), ⌀6", motions)],
+        Header = Header,
+        ClearanceHeight = 60,
+        SpindleSpeed = 300,
+        Sections = [new("Pocket (rough), ⌀6", motions)],
     };
 
     private static Motion Rapid(WorkPoint from, WorkPoint to) => new(MotionKind.Rapid, from, to, default, 0);

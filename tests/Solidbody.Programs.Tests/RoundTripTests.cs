@@ -62,7 +62,10 @@ public class RoundTripTests
 
     private static string Write(List<Motion> motions, ProgramStyle style) => ProgramWriter.Write(new()
     {
-        Header = Header, ClearanceHeight = Clearance, SpindleSpeed = 300, Sections = [new("outline", motions)],
+        Header = Header,
+        ClearanceHeight = Clearance,
+        SpindleSpeed = 300,
+        Sections = [new("outline", motions)],
     }, style);
 
     private static double StepOf(ProgramStyle style) => style.Inches ? 25.4 * Math.Pow(10, -style.Decimals - 1) : Math.Pow(10, -style.Decimals);

@@ -7,7 +7,15 @@ internal static class Cutters
 {
     private static Cutter Any(CutterKind kind, double diameter) => new()
     {
-        Name = $"{kind} {diameter}", Kind = kind, Diameter = diameter, FluteLength = 60, OverallLength = 100, ShankDiameter = diameter, Flutes = 2, StickOut = 80, Plunges = true,
+        Name = $"{kind} {diameter}",
+        Kind = kind,
+        Diameter = diameter,
+        FluteLength = 60,
+        OverallLength = 100,
+        ShankDiameter = diameter,
+        Flutes = 2,
+        StickOut = 80,
+        Plunges = true,
     };
 
     public static Cutter Flat(double diameter) => Any(CutterKind.UpSpiral, diameter);

@@ -61,10 +61,17 @@ public sealed record HornShape
 
         return new()
         {
-            Tip = tip, CutawayBottom = bottom, TipRadius = h.HornTipRadius, CutawayRadius = h.CutawayRadius,
-            OuterFlankAngle = outerAngle, OuterFlankLength = upperBout.DistanceTo(outer.Last),
-            InnerFlankAngle = innerAngle, InnerFlankLength = join.X * Math.Cos(innerAngle) - join.Y * Math.Sin(innerAngle),
-            NeckFlankLength = neckFlank, CornerRadius = radius, FlankW = flankW,
+            Tip = tip,
+            CutawayBottom = bottom,
+            TipRadius = h.HornTipRadius,
+            CutawayRadius = h.CutawayRadius,
+            OuterFlankAngle = outerAngle,
+            OuterFlankLength = upperBout.DistanceTo(outer.Last),
+            InnerFlankAngle = innerAngle,
+            InnerFlankLength = join.X * Math.Cos(innerAngle) - join.Y * Math.Sin(innerAngle),
+            NeckFlankLength = neckFlank,
+            CornerRadius = radius,
+            FlankW = flankW,
             Controls =
             [
                 .. outer.Points.Reverse(), outer.Station, .. inner.Points,

@@ -17,5 +17,6 @@ public static class OutlineFindings
     /// <summary>OUTLINE-02: the run-time test found the sides out of order.</summary>
     public static Finding Crosses() =>
         new("OUTLINE-02", Severity.Stops, "body outline", "flanks out of order", "outer flank outside inner flank outside neck flank", Source,
-            "narrow the cutaway or widen the upper bout.") { Title = "the body's outline would cross itself" };
+            "narrow the cutaway or widen the upper bout.")
+        { Title = "the body's outline would cross itself" };
 }

@@ -47,8 +47,14 @@ public sealed record OutlineSide
         var w = Triple(waist, rise1 / 3, rise2 / 3, -Math.Sqrt(n1 * n2), 0.26 * Math.Min(drop, up));
         var side = new OutlineSide
         {
-            Name = name, LowerBout = lower, Waist = waist, UpperBout = upper, TailToBout = tailToBout, TailToSide = tailToSide,
-            LowerBoutRadius = 1 / l.Curvature, WaistRadius = -1 / w.Curvature,
+            Name = name,
+            LowerBout = lower,
+            Waist = waist,
+            UpperBout = upper,
+            TailToBout = tailToBout,
+            TailToSide = tailToSide,
+            LowerBoutRadius = 1 / l.Curvature,
+            WaistRadius = -1 / w.Curvature,
             Controls = [l.Before, l.Middle, l.After, w.Before, w.Middle, w.After],
         };
         return shoulder switch

@@ -13,12 +13,14 @@ public static class WireFindings
     /// <summary>WIRE-01: the room leaves no height for the bore with wood to both faces.</summary>
     public static Finding NoHeight(WireWayDefinition way, string room, double needed) =>
         new("WIRE-01", Severity.Stops, $"body, from {way.From} to {way.To}", $"{room} leaves no room for a {Mm(way.Diameter)} bore", $"the bore and 5 mm of wood to front and back: {Mm(needed)}", Practice,
-            "deepen the room, or take a thinner bore.") { Title = "a wire way finds no height inside its room" };
+            "deepen the room, or take a thinner bore.")
+        { Title = "a wire way finds no height inside its room" };
 
     /// <summary>WIRE-03: a way starts or ends in a room that does not exist.</summary>
     public static Finding NoSuchRoom(WireWayDefinition way, string room) =>
         new("WIRE-03", Severity.Stops, $"body, from {way.From} to {way.To}", $"no room is called {room}", "a pickup's name, neck pocket, controls or bridge", "the instrument file",
-            "name a room that the file describes.") { Title = "a wire way ends nowhere" };
+            "name a room that the file describes.")
+        { Title = "a wire way ends nowhere" };
 
     /// <summary>JACK-01: the jack's bore starts beside the body.</summary>
     public static Finding JackOffBody(JackDefinition jack) =>
@@ -27,5 +29,6 @@ public static class WireFindings
     /// <summary>JACK-01: the jack's bore passes the control cavity.</summary>
     public static Finding JackMisses(JackDefinition jack, Point2 edge) =>
         new("JACK-01", Severity.Stops, $"body, jack at x {Mm(edge.X)}, y {Mm(edge.Y)}", $"at {Mm(double.RadiansToDegrees(jack.Angle))[..^3]} degrees the bore passes the control cavity", "a bore into the control cavity", "the instrument file",
-            "turn the bore toward the cavity, or move the jack along the edge.") { Title = "the jack's bore does not reach the control cavity" };
+            "turn the bore toward the cavity, or move the jack along the edge.")
+        { Title = "the jack's bore does not reach the control cavity" };
 }

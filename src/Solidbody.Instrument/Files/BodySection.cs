@@ -29,7 +29,14 @@ static class BodySection
         var controls = ControlsSection.Read(body.Table("controls"), family, tail, family.WidthFor(heelWidth), pickups.Length);
         return new BodyDefinition
         {
-            Wood = wood, Thickness = thickness, Pieces = pieces, Outline = outline, Pocket = pocket, Pickups = pickups, Bridge = bridge, Controls = controls,
+            Wood = wood,
+            Thickness = thickness,
+            Pieces = pieces,
+            Outline = outline,
+            Pocket = pocket,
+            Pickups = pickups,
+            Bridge = bridge,
+            Controls = controls,
             Jack = ControlsSection.ReadJack(body.Table("jack"), controls, boardEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),

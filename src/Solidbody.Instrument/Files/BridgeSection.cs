@@ -40,7 +40,9 @@ static class BridgeSection
             StringHole = bridge.Length("string_hole", 2, 6, 3, "hole for a string, through the body"),
             Ferrule = bridge.Length("ferrule", 4, 16, 8, "ferrule's seat in the back, diameter"),
             FerruleDepth = bridge.Length("ferrule_depth", 3, 30, 10, "of that seat"),
-            PlateFrom = from, PlateTo = to, PlateHalfWidth = halfWidth,
+            PlateFrom = from,
+            PlateTo = to,
+            PlateHalfWidth = halfWidth,
         };
     }
 }

@@ -30,7 +30,10 @@ static class FretboardSection
         var scribed = cut == FretCut.ScribedLines;
         return new FretboardDefinition
         {
-            Wood = wood, Thickness = thickness, RadiusAtNut = radius, BeyondLastFret = beyond,
+            Wood = wood,
+            Thickness = thickness,
+            RadiusAtNut = radius,
+            BeyondLastFret = beyond,
             RadiusAtLastFret = board.Length("radius_at_last_fret", 150, 1500, radius, "the same for a plain radius, larger for a compound one"),
             WidthAtEnd = board.Length("width_at_end", 35, 130, Math.Round(strings.SpreadAt(end) + 2 * edge, 1), "at the board's end, which is the heel's: the outer strings and the board beside them"),
             FretCut = cut,

@@ -33,7 +33,11 @@ public static class InstrumentFile
         var neckValue = NeckSection.Read(neck, basis, boardEnd, boardValue.WidthAtEnd);
         return new InstrumentDefinition
         {
-            Name = name, Hand = basis.Hand, Strings = basis.Strings, Scale = basis.Scale, Frets = basis.Frets,
+            Name = name,
+            Hand = basis.Hand,
+            Strings = basis.Strings,
+            Scale = basis.Scale,
+            Frets = basis.Frets,
             Nut = nutValue,
             Fretboard = boardValue,
             Neck = neckValue,

@@ -34,7 +34,9 @@ static class NeckSection
             neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
         return new NeckDefinition
         {
-            Wood = wood, ThicknessAtFret1 = fret1, ThicknessAtFret12 = fret12,
+            Wood = wood,
+            ThicknessAtFret1 = fret1,
+            ThicknessAtFret12 = fret12,
             Bow = neck.Length("bow", 0, 2, 0, "fuller half way between frets 1 and 12 by this much; 0 is a straight taper"),
             Profile = neck.Word("profile", Profiles, "C", "family of the section of the neck's back"),
             Lip = neck.Length("lip", 1, 5, 2.5, "upright neck wood at the board's edge"),

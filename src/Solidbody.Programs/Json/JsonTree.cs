@@ -86,7 +86,9 @@ internal ref struct JsonTree
         var kind = _reader.TokenType;
         var value = new JsonValue
         {
-            Kind = kind, Line = line, Column = column,
+            Kind = kind,
+            Line = line,
+            Column = column,
             Text = kind == JsonTokenType.String ? _reader.GetString()! : "",
             Number = kind == JsonTokenType.Number ? Number(line, column) : 0,
         };

@@ -30,7 +30,11 @@ static class MachineSection
         var acceleration = PerAxis(machine.Table("acceleration"), (table, axis) => table.Acceleration(axis, 10, 20000, null, $"of the {axis.ToUpperInvariant()} axis"));
         return new Machine
         {
-            TravelX = travelX, TravelY = travelY, TravelZ = travelZ, BedX = bedX, BedY = bedY,
+            TravelX = travelX,
+            TravelY = travelY,
+            TravelZ = travelZ,
+            BedX = bedX,
+            BedY = bedY,
             SpoilboardAllowance = machine.Length("spoilboard_allowance", 0, 5, 0.3, "how deep a cutter may go into the spoilboard"),
             SpindleSpeedLeast = least,
             SpindleSpeedMost = most,

@@ -14,8 +14,12 @@ static class FullText
     {
         var top = new Dictionary<string, string>
         {
-            ["units"] = "\"mm\"", ["name"] = $"\"{given.Name}\"", ["hand"] = $"\"{(given.Hand == Hand.Left ? "left" : "right")}\"",
-            ["scale"] = given.Scale.ToString(CultureInfo.InvariantCulture), ["strings"] = $"{given.Strings}", ["frets"] = $"{given.Frets}",
+            ["units"] = "\"mm\"",
+            ["name"] = $"\"{given.Name}\"",
+            ["hand"] = $"\"{(given.Hand == Hand.Left ? "left" : "right")}\"",
+            ["scale"] = given.Scale.ToString(CultureInfo.InvariantCulture),
+            ["strings"] = $"{given.Strings}",
+            ["frets"] = $"{given.Frets}",
         };
         var own = new Dictionary<string, string>
         {
@@ -37,6 +41,10 @@ static class FullText
     /// <summary>The families differ in their waists' skew.</summary>
     static string Family(InstrumentDefinition given) => given.Body.Outline.WaistSkew switch
     {
-        0 => "\"symmetric\"", 50 => "\"offset\"", -14 => "\"single\"", 48 => "\"bass\"", _ => "\"travel\"",
+        0 => "\"symmetric\"",
+        50 => "\"offset\"",
+        -14 => "\"single\"",
+        48 => "\"bass\"",
+        _ => "\"travel\"",
     };
 }

@@ -15,10 +15,20 @@ public class NeckBackTests
         var board = p.Number("boardThickness");
         return new()
         {
-            Profile = NeckProfile.Named(profile)!, Scale = p.Number("scaleLength"), HalfWidthNut = p.Number("halfWidthNut"), HalfWidthGain = p.Number("halfWidthGainPerMm"),
-            DepthAtFret1 = p.Number("thicknessFret1") - board, DepthAtFret12 = p.Number("thicknessFret12") - board, Bow = p.Number("bow"), Lip = p.Number("lip"),
-            HeelX = p.Number("heelX"), HeelDepth = p.Number("heelDepth"), HeelBlendCentre = p.Number("heelBlendCentre"), HeelBlendEdgeExtra = p.Number("heelBlendEdgeExtra"),
-            HeadThickness = p.Number("headstockThickness"), HeadAngle = p.Degrees("headAngleDeg"),
+            Profile = NeckProfile.Named(profile)!,
+            Scale = p.Number("scaleLength"),
+            HalfWidthNut = p.Number("halfWidthNut"),
+            HalfWidthGain = p.Number("halfWidthGainPerMm"),
+            DepthAtFret1 = p.Number("thicknessFret1") - board,
+            DepthAtFret12 = p.Number("thicknessFret12") - board,
+            Bow = p.Number("bow"),
+            Lip = p.Number("lip"),
+            HeelX = p.Number("heelX"),
+            HeelDepth = p.Number("heelDepth"),
+            HeelBlendCentre = p.Number("heelBlendCentre"),
+            HeelBlendEdgeExtra = p.Number("heelBlendEdgeExtra"),
+            HeadThickness = p.Number("headstockThickness"),
+            HeadAngle = p.Degrees("headAngleDeg"),
             Head = new(p.Number("headBlendStartCentre"), p.Number("headBlendStartEdge"), p.Number("headBlendEndCentre"), p.Number("headBlendEndEdge"), p.Number("voluteAt"), p.Number("voluteHalfLength")),
             VoluteHeight = p.Number("voluteHeight"),
         };
