@@ -25,4 +25,7 @@ public abstract record Caliper
     /// <summary>Where the middle of the run without wood lies along the line: signed distance of that middle from <paramref name="Origin"/> along <paramref name="Along"/>.
     /// The search starts at Origin + At·Along and goes <paramref name="Search"/> to both sides.</summary>
     public sealed record InsideCentre(Point2 Origin, Point2 Along, double At, double Z, double Search) : Caliper;
+    /// <summary>Where the run without wood ends, going along the line: signed distance of that wall from <paramref name="Origin"/>. The room may be open behind.
+    /// The search starts at Origin + At·Along and goes <paramref name="Search"/> onward.</summary>
+    public sealed record InsideEnd(Point2 Origin, Point2 Along, double At, double Z, double Search) : Caliper;
 }

@@ -40,6 +40,7 @@ internal static class Mirror
         Caliper.Outside o => o with { Middle = Of(o.Middle), Along = Of(o.Along) },
         Caliper.Inside i => i with { Middle = Of(i.Middle), Along = Of(i.Along) },
         Caliper.InsideCentre c => c with { Origin = Of(c.Origin), Along = Of(c.Along) },
+        Caliper.InsideEnd e => e with { Origin = Of(e.Origin), Along = Of(e.Along) },
         _ => throw new ArgumentException($"No mirror image is known for {caliper.GetType().Name}.", nameof(caliper)),
     };
 }

@@ -17,6 +17,7 @@ internal static class Calipers
             case Caliper.Outside o: return Run(shape, o.Middle, o.Along, o.Z, o.Search, wood: true) is var (a, b) ? b - a : double.NaN;
             case Caliper.Inside i: return Run(shape, i.Middle, i.Along, i.Z, i.Search, wood: false) is var (from, to) ? to - from : double.NaN;
             case Caliper.InsideCentre i: return Run(shape, i.Origin + i.At * i.Along, i.Along, i.Z, i.Search, wood: false) is var (c0, c1) ? i.At + (c0 + c1) / 2 : double.NaN;
+            case Caliper.InsideEnd e: return Run(shape, e.Origin + e.At * e.Along, e.Along, e.Z, e.Search, wood: false) is var (_, wall) ? e.At + wall : double.NaN;
             default: throw new ArgumentException($"Unknown caliper {caliper}.", nameof(caliper));
         }
     }

@@ -27,7 +27,9 @@ internal static class BodyMeasures
             var half = BodyMaker.PocketHalfWidth(d, x);
             yield return new(name, 2 * half, Take.Tolerance, new Caliper.Inside(new(x, 0), Take.AlongY, -pocket.Depth / 2, 4 * half));
         }
-        // The pocket is open in front, so its end is measured over the wood behind it.
+        // The pocket is open in front: its length is its end wall's distance from the shoulder line.
+        yield return new("neck pocket length, shoulder line to end wall", pocket.Length + pocket.Clearance, Take.Tolerance,
+            new Caliper.InsideEnd(new(joint.ShoulderX, 0), Take.AlongX, pocket.Length - joint.PocketCorner, -pocket.Depth / 2, pocket.Length));
         var wall = joint.HeelEnd + joint.Clearance;
         if (d.Body.Pickups.Where(p => p.CentreX > wall).MinBy(p => p.CentreX) is { Turn: 0 } first && first.CentreX - first.AlongX / 2 - wall is > 1 and var bridge)
             yield return new("wood between neck pocket and first pickup", bridge, Take.Tolerance,

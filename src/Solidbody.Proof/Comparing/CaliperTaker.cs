@@ -23,6 +23,7 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         Caliper.Outside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: true).Length,
         Caliper.Inside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: false).Length,
         Caliper.InsideCentre c => Run(c.Origin, c.Along, c.At, c.Search, c.Z, wood: false).Middle,
+        Caliper.InsideEnd c => Run(c.Origin, c.Along, c.At, c.Search, c.Z, wood: false, openBehind: true) is var (length, centre) ? centre + length / 2 : double.NaN,
         _ => throw new ArgumentOutOfRangeException(nameof(caliper), caliper, "There is no such caliper."),
     };
 
@@ -42,7 +43,8 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         .Aggregate(side == Side.Front ? blank.Z1 : -blank.Z0, (height, program) => Math.Min(height, program.At(p).Height));
 
     /// <summary>The run of wood, or without wood, round <c>origin + at·along</c>: its length, and its middle's distance from the origin.</summary>
-    private (double Length, double Middle) Run(Point2 origin, Point2 along, double at, double search, double z, bool wood)
+    /// <param name="openBehind">Whether the run may go on to the search's near end.</param>
+    private (double Length, double Middle) Run(Point2 origin, Point2 along, double at, double search, double z, bool wood, bool openBehind = false)
     {
         var cells = 2 * (int)Math.Ceiling(search / Fine) + 1;
         var row = new ColumnField(new Grid(at - cells * Fine / 2, -Fine / 2, Fine, cells, 1), blank.Z0, blank.Z1);
@@ -53,7 +55,7 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         var (first, last) = (middle, middle);
         while (first > 0 && Same(first - 1)) first--;
         while (last < cells - 1 && Same(last + 1)) last++;
-        if (first == 0 || last == cells - 1) return (double.NaN, double.NaN);
+        if ((first == 0 && !openBehind) || last == cells - 1) return (double.NaN, double.NaN);
         return ((last - first + 1) * Fine, at + ((first + last) / 2.0 - middle) * Fine);
     }
 }
