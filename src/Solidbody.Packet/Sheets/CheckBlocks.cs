@@ -33,7 +33,7 @@ internal static class CheckBlocks
         {
             string[] cells = [check.What, check.Nominal is { } n ? $"{Figures.Millimetres(n, 2)} ±{Figures.Millimetres(check.Tolerance, 2)}" : ""];
             return new Piece(measuring.HeightOf(cells), (p, at) => new Table(p, at.X, columns).Row(at.Y, cells, check.Nominal is null ? 0 : 1));
-        });
+        }).ToList();
         string[] remarks = checks.Any(c => c.Nominal < 0) ? [Signs(leftHanded), Outside] : [Outside];
         var words = remarks.SelectMany(r => paper.Wrap(r, Lettering.Small, width)).ToList();
         var foot = new Piece(1.6 + words.Count * Lettering.Small.LineHeight, (p, at) =>
@@ -46,7 +46,14 @@ internal static class CheckBlocks
             p.Text(at + new Point2(0, Lettering.Heading.CapHeight), heading, Lettering.Heading);
             new Table(p, at.X, columns).Head(at.Y + Lettering.Heading.LineHeight);
         });
-        return new(head, [.. rows, foot], Whole: false);
+        // The remarks go with the last row: alone in a new column they would stand under an empty heading.
+        var last = rows[^1];
+        rows[^1] = new(last.Height + foot.Height, (p, at) =>
+        {
+            last.Draw(p, at);
+            foot.Draw(p, at with { Y = at.Y + last.Height });
+        });
+        return new(head, [.. rows], Whole: false);
     }
 
     /// <summary>The part frame's x runs from the nut to the bridge; its y to the treble side of a right-handed instrument, and is mirrored on a left-handed one.</summary>
