@@ -139,7 +139,7 @@ internal static class ProofFindings
             OwnIndex, "take it out of the packet's folder, or make the packet again");
 
     public static Finding Plunged(string file, int line, string place, double by, string cutter) =>
-        new("PROOF-28", Severity.Warns, Where(file, line, place), $"{Mm(by)} of wood under its middle", $"none: {cutter} may only ramp",
+        new("PROOF-28", Severity.Stops, Where(file, line, place), $"{Mm(by)} of wood under its middle", $"none: {cutter} may only ramp",
             "the shop file's cutter", "ramp in, start beside the wood, or take a cutter that plunges")
         { Title = "a cutter that does not cut to its middle goes straight down into wood" };
 

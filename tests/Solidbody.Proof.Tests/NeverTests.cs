@@ -101,6 +101,7 @@ public sealed class NeverTests
     public void A_cutter_that_may_not_plunge_is_told_when_it_does()
     {
         var finding = Found(With(0, s => s with { Programs = s.Programs.SetItem(0, s.Programs[0] with { Cutter = s.Programs[0].Cutter with { Plunges = false } }) }), "PROOF-28");
+        Assert.Equal(Severity.Stops, finding.Severity);
         Assert.Contains("pocket", finding.Place, StringComparison.Ordinal);
     }
 
