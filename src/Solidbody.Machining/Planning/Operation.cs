@@ -40,8 +40,6 @@ public abstract record Work
     public sealed record LevelFace(Region Zone, double Top, double Floor, double Highest) : Work;
     /// <summary>Thin slots under a curved face; beyond its edge wood may stand up to <paramref name="Top"/>.</summary>
     public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face, double Top) : Work;
-    /// <summary>Shallow lines on a curved face.</summary>
-    public sealed record Lines(ImmutableArray<ThinSlot> Slots, IHeight Face) : Work;
     /// <summary>A rounded edge.</summary>
     public sealed record RoundEdge(ImmutableArray<Point2> Path, bool Closed, double Radius, double Face) : Work;
 }

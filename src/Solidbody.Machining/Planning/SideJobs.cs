@@ -250,7 +250,7 @@ internal sealed class SideJobs
         var cutters = rack.Scribers.Where(c => c.WidthAt(depth) <= width + Tolerances.Output).OrderBy(c => c.WidthAt(depth)).ToImmutableArray();
         if (cutters.IsEmpty) { findings.Add(CutterFindings.NoScriber(Place("fret lines"), width, depth, rack.Scribers)); return; }
         ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
-        Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.Lines(lines, laid.Face), depth)]);
+        Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), depth)]);
     }
 
     /// <summary>Highest wood over a room when it starts, and the jobs that lowered it.</summary>

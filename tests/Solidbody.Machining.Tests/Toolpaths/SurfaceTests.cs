@@ -139,9 +139,11 @@ public class SurfaceTests
                 Assert.Equal(board.Z(p.X, p.Y) - 1.7, p.Z, 0.005);
             }
         Assert.Contains(cuts, m => m.To.Z < board.Z(m.To.X, m.To.Y) - 1.69);
-        var scribed = Scribing.Path(s, [new(new(50, -30), new(50, 30), 0.2)], board).Checked(s);
-        Assert.All(scribed.Where(m => m.Kind == MotionKind.Line), m => Assert.Equal(board.Z(m.To.X, m.To.Y) - 0.2, m.To.Z, 0.003));
-        Assert.Throws<ArgumentException>(() => Scribing.Path(s, [new(new(0, 0), new(0, 9), 0.6)], board));
+        // A shallow line to saw by is the same path: ramped in, then level from end to end.
+        var line = FretSlotting.Path(s, [new(new(50, -30), new(50, 30), 0.2)], board).Checked(s).Where(m => m.Kind == MotionKind.Line).ToList();
+        Assert.All(line, m => Assert.True(board.Z(m.To.X, m.To.Y) - m.To.Z <= 0.203));
+        Assert.Contains(line, m => m.To.Plan.DistanceTo(new(50, -30)) < 1e-9 && Math.Abs(board.Z(50, -30) - 0.2 - m.To.Z) < 0.003);
+        Assert.Contains(line, m => m.To.Plan.DistanceTo(new(50, 30)) < 1e-9 && Math.Abs(board.Z(50, 30) - 0.2 - m.To.Z) < 0.003);
     }
 
     [Fact] // Between neighbouring slots and passes alike: never deeper than the step-down at one place, and the floor level at the end.
