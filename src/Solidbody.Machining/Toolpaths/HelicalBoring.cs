@@ -57,7 +57,10 @@ public static class HelicalBoring
     {
         path.Line(path.At with { Z = from });
         var radius = path.At.Plan.DistanceTo(centre);
-        var pitch = Math.Min(s.StepDown, 2 * Math.PI * radius * Math.Tan(s.RampAngle));
+        // A turn on chords is shorter than its circle, and a thin helix has few of them.
+        var chords = Shapes.ChordsFor(radius, 2 * Math.PI);
+        var turn = s.Arcs ? 2 * Math.PI * radius : 2 * radius * chords * Math.Sin(Math.PI / chords);
+        var pitch = Math.Min(s.StepDown, turn * Math.Tan(s.RampAngle));
         foreach (var z in DepthLevels.Of(from, floor, pitch)) path.Arc(path.At with { Z = z }, centre, true);
         path.Arc(path.At, centre, true);
     }

@@ -44,7 +44,7 @@ public class HoleTests
                 if (r < diameter / 2 - 0.03) Assert.True(Math.Abs(block[i] - (20 - depth)) < 1e-9, $"left {block[i]} at radius {r} of {diameter / 2}");
                 if (r > diameter / 2 + 0.001) Assert.Equal(20, block[i]);
             }
-        }, iter: 50);
+        }, seed: "5Eo6igsgEWg2", iter: 50);   // first a thin helix on chords
 
     [Fact]
     public void A_hole_of_the_cutters_own_width_is_plunged_or_refused()
