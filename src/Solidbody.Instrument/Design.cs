@@ -9,5 +9,8 @@ namespace Solidbody.Instrument;
 /// <param name="Findings">In a stable order.</param>
 public sealed record Design(InstrumentDefinition Definition, ImmutableArray<Part> Parts, ImmutableArray<Finding> Findings)
 {
+    /// <summary>How it plays, holds and hangs.</summary>
+    public Figures Figures { get; init; } = Figures.None;
+
     public Part Part(string name) => Parts.First(p => p.Name == name);
 }

@@ -4,6 +4,7 @@ using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Checks;
 using Solidbody.Instrument.Fretboards;
 using Solidbody.Instrument.Necks;
+using Solidbody.Instrument.Playing;
 
 namespace Solidbody.Instrument;
 
@@ -27,7 +28,8 @@ public static class Designer
         var back = NeckMaker.Back(definition, profile);
         var (body, wireFindings) = BodyMaker.Make(definition, outline);
         ImmutableArray<Part> parts = [body, NeckMaker.Make(definition, back, headstock), FretboardMaker.Make(definition)];
-        findings = [.. findings, .. Fit.Check(definition, parts, back, headstock), .. wireFindings];
-        return new(definition, definition.Hand == Hand.Left ? [.. parts.Select(Mirror.Of)] : parts, findings);
+        var (figures, playing) = Play.Of(definition, parts);
+        findings = [.. findings, .. Fit.Check(definition, parts, back, headstock), .. wireFindings, .. playing];
+        return new(definition, definition.Hand == Hand.Left ? [.. parts.Select(Mirror.Of)] : parts, findings) { Figures = figures };
     }
 }

@@ -12,6 +12,6 @@ public static class FretTable
     /// <summary>Distance along the string from one fret to the next, mm.</summary>
     public static double Gap(double scale, int fret) => Position(scale, fret) - Position(scale, fret - 1);
 
-    /// <summary>Frequency of a note, Hz: 440 · 2^((m − 69)/12), m = 69 being A4. ISO 16:1975 fixes A4 at 440 Hz.</summary>
-    public static double Pitch(int note) => 440 * Math.Pow(2, (note - 69) / 12.0);
+    /// <summary>Frequency of a note, Hz: A4 · 2^((m − 69)/12), m = 69 being A4. ISO 16:1975 fixes A4 at 440 Hz.</summary>
+    public static double Pitch(int note, double a4 = 440) => a4 * Math.Pow(2, (note - 69) / 12.0);
 }

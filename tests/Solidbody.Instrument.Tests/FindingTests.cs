@@ -68,14 +68,7 @@ public class FindingTests
     public static TheoryData<string> Codes => [.. Spoilt.Keys];
 
     [Theory, MemberData(nameof(Codes))]
-    public void A_spoilt_figure_is_found(string code)
-    {
-        Assert.DoesNotContain(Designer.Design(G).Findings, f => f.Code == code);
-        var design = Designer.Design(Spoilt[code]);
-        var found = design.Findings.FirstOrDefault(f => f.Code == code);
-        Assert.True(found is not null, $"found only: {string.Join("; ", design.Findings)}");
-        Assert.All([found.Title, found.Place, found.Figure, found.Limit, found.Source, found.Remedy], text => Assert.False(string.IsNullOrWhiteSpace(text)));
-    }
+    public void A_spoilt_figure_is_found(string code) => Fires.OnlyWhenSpoilt(code, G, Spoilt[code]);
 
     [Fact] public void Every_part_is_there_unless_something_stops() => Assert.All(Spoilt.Values.Select(Designer.Design), d => Assert.True(d.Parts.Length == 3 || d.Findings.Any(f => f.Severity == Severity.Stops)));
 }

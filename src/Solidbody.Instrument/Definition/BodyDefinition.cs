@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace Solidbody.Instrument;
+
+public sealed record BodyDefinition
+{
+    public required string Wood { get; init; }
+    public required double Thickness { get; init; }
+    /// <summary>Pieces side by side: 1, or 2 joined on the centre line.</summary>
+    public required int Pieces { get; init; }
+    public required OutlineDefinition Outline { get; init; }
+    public required NeckPocketDefinition Pocket { get; init; }
+    public ImmutableArray<PickupDefinition> Pickups { get; init; } = [];
+    public required BridgeDefinition Bridge { get; init; }
+    public ControlsDefinition? Controls { get; init; }
+    public JackDefinition? Jack { get; init; }
+    public ImmutableArray<WireWayDefinition> WireWays { get; init; } = [];
+    /// <summary>Rounded edges; 0 is a sharp edge.</summary>
+    public required double FrontEdgeRadius { get; init; }
+    public required double BackEdgeRadius { get; init; }
+}
+
+/// <param name="Length">Along x, from the body's shoulder line to the heel's end: the heel's own length.</param>
+/// <param name="Depth">From the body's front.</param>
+/// <param name="Clearance">A side, between heel and wall; the end wall too.</param>
+/// <param name="CornerRadius">Inside corners.</param>
+public sealed record NeckPocketDefinition(double Length, double Depth, double Clearance, double CornerRadius);

@@ -1,0 +1,22 @@
+namespace Solidbody.Instrument;
+
+/// <summary>Which hand frets: a left-handed instrument is the mirrored design.</summary>
+public enum Hand { Right, Left }
+
+/// <summary>Everything the instrument file says, defaults filled in. Lengths mm, angles radians. Values are checked one by one by the reader; how they fit together is for the findings.</summary>
+public sealed record InstrumentDefinition
+{
+    public required string Name { get; init; }
+    public Hand Hand { get; init; } = Hand.Right;
+    public int Strings { get; init; } = 6;
+    /// <summary>Nut to the saddles' scale line.</summary>
+    public required double Scale { get; init; }
+    public int Frets { get; init; } = 22;
+    public required NutDefinition Nut { get; init; }
+    public required FretboardDefinition Fretboard { get; init; }
+    public required NeckDefinition Neck { get; init; }
+    public required HeadstockDefinition Headstock { get; init; }
+    public required BodyDefinition Body { get; init; }
+    /// <summary>Null when the file does not describe the strings: what hangs on their pull is then not worked out.</summary>
+    public TuningDefinition? Tuning { get; init; }
+}

@@ -1,0 +1,44 @@
+namespace Solidbody.Instrument;
+
+public sealed record NeckDefinition
+{
+    public required string Wood { get; init; }
+    /// <summary>With the fretboard, on the centre line.</summary>
+    public required double ThicknessAtFret1 { get; init; }
+    public required double ThicknessAtFret12 { get; init; }
+    /// <summary>Fuller between frets 1 and 12 by this much in the middle; 0 is a straight taper.</summary>
+    public double Bow { get; init; }
+    /// <summary>Section family: C, D, U, V or asymmetric.</summary>
+    public required string Profile { get; init; }
+    /// <summary>Upright neck wood at the board's edge.</summary>
+    public required double Lip { get; init; }
+    public required HeelDefinition Heel { get; init; }
+    public required RodDefinition Rod { get; init; }
+    public required double VoluteHeight { get; init; }
+}
+
+/// <param name="Thickness">Neck wood at the heel, without board.</param>
+/// <param name="BlendCentre">Length of the blend into the shaft on the centre line.</param>
+/// <param name="BlendEdgeExtra">How much longer at the edges.</param>
+/// <param name="CornerRadius">Plan radius of the heel's two end corners.</param>
+/// <param name="Length">Straight heel that lies in the body's pocket.</param>
+public sealed record HeelDefinition(double Thickness, double BlendCentre, double BlendEdgeExtra, double CornerRadius, double Length, ScrewPattern Screws);
+
+/// <param name="AlongX">Between the two rows.</param>
+/// <param name="AlongY">Between the two in a row.</param>
+/// <param name="FromEnd">Rear row to the heel's end.</param>
+/// <param name="Pilot">Hole in the neck.</param>
+/// <param name="PilotDepth">From the heel's back face.</param>
+/// <param name="Clearance">Hole through the body.</param>
+/// <param name="Recess">Ferrule recess in the body's back: diameter; 0 is none.</param>
+/// <param name="RecessDepth">Depth of that.</param>
+public sealed record ScrewPattern(double AlongX, double AlongY, double FromEnd, double Pilot, double PilotDepth, double Clearance, double Recess, double RecessDepth);
+
+/// <param name="Width">Channel.</param>
+/// <param name="Depth">From the glue plane.</param>
+/// <param name="Start">x of the end toward the head (negative is beyond the nut).</param>
+/// <param name="End">x of the end toward the heel.</param>
+/// <param name="AccessLength">Wider pocket for the adjuster behind the nut, along x; 0 is none.</param>
+/// <param name="AccessWidth">Its width.</param>
+/// <param name="LeastCover">Least wood allowed under the channel.</param>
+public sealed record RodDefinition(double Width, double Depth, double Start, double End, double AccessLength, double AccessWidth, double LeastCover);

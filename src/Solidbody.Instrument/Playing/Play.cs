@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using Solidbody.Findings;
+
+namespace Solidbody.Instrument.Playing;
+
+/// <summary>Works out how the instrument plays, holds and hangs: each question in a file of its own, asked here in order.</summary>
+internal static class Play
+{
+    /// <param name="d">The definition.</param>
+    /// <param name="parts">Body, neck, fretboard, right-handed.</param>
+    public static (Figures Figures, ImmutableArray<Finding> Findings) Of(InstrumentDefinition d, ImmutableArray<Part> parts)
+    {
+        ArgumentNullException.ThrowIfNull(d);
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var figures = Figures.None;
+        return (figures, findings.ToImmutable());
+    }
+}
