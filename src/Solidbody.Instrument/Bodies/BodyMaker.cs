@@ -34,7 +34,7 @@ internal static class BodyMaker
             Pockets = rooms,
             Holes = holes,
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
-            HandBores = wires.Bores,
+            HandBores = [.. wires.Bores, .. StrapButtons.Pilots(body, plan)],
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
             TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
         };

@@ -33,10 +33,14 @@ public sealed record HornShape
     /// <summary>Straight flank kept between cutaway and corner, mm.</summary>
     internal static double FlankKept(double cutawayRadius) => Math.Max(6, 0.65 * cutawayRadius);
 
+    /// <summary>Where the horn's tip lies.</summary>
+    internal static Point2 TipOf(ShoulderDefinition.Horned h, OutlineFrame frame) =>
+        new(frame.ShoulderX - h.HornReach, frame.PocketHalfWidth + h.ShoulderMargin + h.CutawayWidth + Across4 * h.HornTipRadius);
+
     internal static HornShape Build(ShoulderDefinition.Horned h, OutlineFrame frame, Point2 upperBout)
     {
         var flankW = frame.PocketHalfWidth + h.ShoulderMargin;
-        var tip = new Point2(frame.ShoulderX - h.HornReach, flankW + h.CutawayWidth + Across4 * h.HornTipRadius);
+        var tip = TipOf(h, frame);
         var bottom = new Point2(FretTable.Position(frame.Scale, h.CutawayFret), flankW + Across3 * h.CutawayRadius);
 
         Easing Outer(double angle) => Easing.From(tip, Math.PI / 2, -(Math.PI / 2 - angle), h.HornTipRadius, 4, Easing.Wide);

@@ -11,10 +11,12 @@ public sealed record OutlineFrame(double Scale, double ShoulderX, double TailX, 
     /// <summary>Leg of an oval quarter as a fraction of its half axis; growth of that leg, and fall of curvature, with squareness.</summary>
     internal const double OvalLeg = 0.523, SquareLeg = 0.30, SquareCurvature = 0.6;
 
-    public static OutlineFrame Of(OutlineDefinition measures, NeckJoint joint)
+    public static OutlineFrame Of(OutlineDefinition measures, NeckJoint joint) => Of(measures, joint.Scale, joint.ShoulderX, joint.HeelWidth);
+
+    public static OutlineFrame Of(OutlineDefinition measures, double scale, double shoulderX, double heelWidth)
     {
         var fore = new[] { measures.Treble, measures.Bass }.OfType<ShoulderDefinition.Horned>()
-            .Aggregate(joint.ShoulderX, (x, horn) => Math.Min(x, joint.ShoulderX - horn.HornReach));
-        return new(joint.Scale, joint.ShoulderX, fore + measures.BodyLength, joint.HeelWidth / 2);
+            .Aggregate(shoulderX, (x, horn) => Math.Min(x, shoulderX - horn.HornReach));
+        return new(scale, shoulderX, fore + measures.BodyLength, heelWidth / 2);
     }
 }

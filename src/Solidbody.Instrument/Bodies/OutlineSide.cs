@@ -32,7 +32,7 @@ public sealed record OutlineSide
             new(frame.TailX - at * o.BodyLength + sign * skew / 2, width / 2 + sign * offset);
         var lower = Station(o.LowerBoutAt, o.LowerBoutWidth, o.LowerBoutSkew, o.LowerBoutOffset);
         var waist = Station(o.WaistAt, o.WaistWidth, o.WaistSkew, o.WaistOffset);
-        var upper = Station(o.UpperBoutAt, o.UpperBoutWidth, o.UpperBoutSkew, o.UpperBoutOffset);
+        var upper = UpperBoutOf(o, sign, frame);
 
         var (tailToBout, tailToSide) = (frame.TailX - lower.X, lower.Y - sign * o.TailOffset);
         var (f, m) = (OutlineFrame.OvalLeg * (1 + OutlineFrame.SquareLeg * o.TailSquareness), 1 - OutlineFrame.SquareCurvature * o.TailSquareness);
@@ -65,6 +65,10 @@ public sealed record OutlineSide
         };
     }
 
+    /// <summary>The upper bout's station.</summary>
+    internal static Point2 UpperBoutOf(OutlineDefinition o, int sign, OutlineFrame frame) =>
+        new(frame.TailX - o.UpperBoutAt * o.BodyLength + sign * o.UpperBoutSkew / 2, o.UpperBoutWidth / 2 + sign * o.UpperBoutOffset);
+
     private delegate StationTriple TripleMaker(Point2 at, double before, double after, double curvature, double most);
 
     private OutlineSide WithRoundedShoulder(ShoulderDefinition.Rounded r, OutlineFrame frame, double rise, double up, double n2, TripleMaker triple)
@@ -78,11 +82,15 @@ public sealed record OutlineSide
             Controls =
             [
                 .. Controls, u.Before, u.Middle, u.After,
-                new(frame.ShoulderX + r.ShoulderSlope * reach, r.ShoulderMeet + OutlineFrame.OvalLeg * width),
+                Corner(UpperBout, r, frame),
                 new(frame.ShoulderX, r.ShoulderMeet),
             ],
         };
     }
+
+    /// <summary>The control point where a rounded shoulder turns from the neck to the side.</summary>
+    internal static Point2 Corner(Point2 upperBout, ShoulderDefinition.Rounded r, OutlineFrame frame) =>
+        new(frame.ShoulderX + r.ShoulderSlope * (upperBout.X - frame.ShoulderX), r.ShoulderMeet + OutlineFrame.OvalLeg * (upperBout.Y - r.ShoulderMeet));
 
     private OutlineSide WithHorn(ShoulderDefinition.Horned h, OutlineFrame frame, double rise, double up, double n2, TripleMaker triple)
     {

@@ -15,6 +15,7 @@ public sealed record BodyDefinition
     public ControlsDefinition? Controls { get; init; }
     public JackDefinition? Jack { get; init; }
     public ImmutableArray<WireWayDefinition> WireWays { get; init; } = [];
+    public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];
     /// <summary>Rounded edges; 0 is a sharp edge.</summary>
     public required double FrontEdgeRadius { get; init; }
     public required double BackEdgeRadius { get; init; }

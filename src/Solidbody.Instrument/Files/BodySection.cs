@@ -39,6 +39,7 @@ static class BodySection
             Controls = controls,
             Jack = ControlsSection.ReadJack(body.Table("jack"), controls, boardEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null),
+            StrapButtons = StrapButtonSection.Read(body, outline, basis.Scale, boardEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
             BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),
         };

@@ -18,6 +18,20 @@ internal static class Segments
     /// <summary>Least distance from a point of one loop to the region, negative when it reaches in by that much.</summary>
     public static double Gap(Loop loop, Region region) => loop.Points.Min(region.SignedDistance);
 
+    /// <summary>The point of a counter-clockwise loop nearest to p, and the way square into it there, unit.</summary>
+    public static (Point2 At, Point2 Inward) Nearest(Loop loop, Point2 p)
+    {
+        var (n, best, at, index) = (loop.Points.Length, double.PositiveInfinity, p, 0);
+        for (var i = 0; i < n; i++)
+        {
+            var (a, b) = (loop.Points[i], loop.Points[(i + 1) % n]);
+            var foot = a + Math.Clamp((p - a).Dot(b - a) / (b - a).Dot(b - a), 0, 1) * (b - a);
+            if (foot.DistanceTo(p) is var d && d < best) (best, at, index) = (d, foot, i);
+        }
+        // Over three chords: the direction of the curve rather than of one chord.
+        return (at, (loop.Points[(index + 2) % n] - loop.Points[(index + n - 1) % n]).Unit.Left);
+    }
+
     /// <summary>Where the upright line x meets a closed loop: y values, ascending.</summary>
     public static List<double> CrossingsAtX(Loop loop, double x)
     {
