@@ -38,7 +38,7 @@ public class PocketTests
             }
         }, iter: 16);
 
-    [Fact]
+    [Fact] // The seed's pocket, a block with a round room at its corner, once left a splinter outside its offset.
     public void Walls_are_cut_to_the_line_and_no_further() => Gen.Select(Pockets, Gen.Double[3, 6])
         .Sample((pocket, diameter) =>
         {
@@ -56,7 +56,7 @@ public class PocketTests
                 if (reached < -0.08) Assert.True(Math.Abs(block[i] - 14) < 1e-9, $"left {block[i]} at {p}, {-reached} within reach");
                 if (reached > 0.02) Assert.Equal(20, block[i]);
             }
-        }, iter: 8);
+        }, seed: "7Ikg9QD9RLn1", iter: 8);
 
     [Fact]
     public void A_pocket_too_narrow_for_the_cutter_gets_no_path() =>
