@@ -8,7 +8,7 @@ internal static class CutterWords
     /// <summary>Such as <c>up-spiral ⌀12, 3 flutes</c>.</summary>
     public static string Of(Cutter cutter)
     {
-        var diameter = $"⌀{Figures.Size(cutter.Diameter)}";
+        var diameter = $"⌀{Written.Size(cutter.Diameter)}";
         return cutter.Kind switch
         {
             CutterKind.Drill => $"drill {diameter}",
@@ -16,11 +16,11 @@ internal static class CutterWords
             CutterKind.DownSpiral => $"down-spiral {diameter}, {Flutes(cutter)}",
             CutterKind.Straight => $"straight {diameter}, {Flutes(cutter)}",
             CutterKind.BallEnd => $"ball-end {diameter}, {Flutes(cutter)}",
-            CutterKind.TaperedBallEnd => $"tapered ball-end {diameter}, tip R{Figures.Size(cutter.TipRadius)}",
-            CutterKind.Roundover => $"roundover R{Figures.Size(cutter.EdgeRadius)}, {Flutes(cutter)}",
+            CutterKind.TaperedBallEnd => $"tapered ball-end {diameter}, tip R{Written.Size(cutter.TipRadius)}",
+            CutterKind.Roundover => $"roundover R{Written.Size(cutter.EdgeRadius)}, {Flutes(cutter)}",
             _ => throw new ArgumentOutOfRangeException(nameof(cutter), cutter.Kind, "No words for this kind of cutter."),
         };
     }
 
-    private static string Flutes(Cutter cutter) => Figures.Count(cutter.Flutes, "flute");
+    private static string Flutes(Cutter cutter) => Written.Count(cutter.Flutes, "flute");
 }

@@ -67,7 +67,7 @@ public static class DeviationPicture
         svg.Hairlines(Hatching(centre, radius), 0.8);
         svg.Circle(centre, radius, 0.7);
         var toLeft = centre.X > view.Box.Centre.X;
-        svg.Text(centre + new Point2(toLeft ? -1.35 * radius : 1.35 * radius, 0.35 * letters), Figures.Signed(value), letters, toLeft ? "end" : "start", 700);
+        svg.Text(centre + new Point2(toLeft ? -1.35 * radius : 1.35 * radius, 0.35 * letters), Written.Signed(value), letters, toLeft ? "end" : "start", 700);
     }
 
     /// <summary>Chords at 45°.</summary>
@@ -94,7 +94,7 @@ public static class DeviationPicture
         foreach (var limit in new[] { -deepest, leftover })
         {
             svg.Line(new(X(limit), bar.Y0 - 0.4 * letters), new(X(limit), bar.Y1 + 0.4 * letters), 0.7);
-            svg.Text(new(X(limit), bar.Y1 + 1.5 * letters), Figures.Signed(limit), small, "middle");
+            svg.Text(new(X(limit), bar.Y1 + 1.5 * letters), Written.Signed(limit), small, "middle");
         }
         svg.Line(new(X(0), bar.Y1), new(X(0), bar.Y1 + 0.3 * letters), 0.35);
         svg.Text(new(X(0), bar.Y1 + 1.5 * letters), "0 mm", small, "middle");
@@ -102,8 +102,8 @@ public static class DeviationPicture
         svg.Text(new(bar.X1, bar.Y0 - 0.7 * letters), "wood left on", small, "end");
 
         var x = bar.X1 + 2.5 * letters;
-        svg.Text(new(x, bar.Y0 + 0.3 * small), $"deeper than {Figures.Signed(-deepest)}: {Beyond(map.TooDeep)} of the surface", small);
-        svg.Text(new(x, bar.Y0 + 1.7 * small), $"more than {Figures.Signed(leftover)}: {Beyond(map.LeftOn)} of the surface", small);
+        svg.Text(new(x, bar.Y0 + 0.3 * small), $"deeper than {Written.Signed(-deepest)}: {Beyond(map.TooDeep)} of the surface", small);
+        svg.Text(new(x, bar.Y0 + 1.7 * small), $"more than {Written.Signed(leftover)}: {Beyond(map.LeftOn)} of the surface", small);
         svg.Text(new(x, bar.Y0 + 3.1 * small), "thin lines: levels, every 2 mm down", small, colour: Palette.SecondInk);
         var right = x + Pictures.Svg.WidestText("thin lines: levels, every 2 mm down  ", small);
         svg.Rectangle(new(right, bar.Y0 - 0.5 * small, right + 1.6 * small, bar.Y0 + 0.4 * small), Palette.NotCompared.Hex, 0.35);

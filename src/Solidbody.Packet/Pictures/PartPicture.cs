@@ -32,7 +32,7 @@ public static class PartPicture
             y += each;
         }
         var bounds = part.Bounds;
-        svg.Text(new(Margin, height - Margin), $"{instrument}: {Figures.Millimetres(bounds.Length)} × {Figures.Millimetres(bounds.Width)} × {Figures.Millimetres(bounds.Thickness)} mm", Letters, colour: Palette.SecondInk);
+        svg.Text(new(Margin, height - Margin), $"{instrument}: {Written.Millimetres(bounds.Length)} × {Written.Millimetres(bounds.Width)} × {Written.Millimetres(bounds.Thickness)} mm", Letters, colour: Palette.SecondInk);
         return svg.ToString();
     }
 

@@ -57,7 +57,7 @@ internal sealed class Svg(double width, double height, string title)
         + $"<title>{Escaped(title)}</title>\n<rect width=\"{N(width)}\" height=\"{N(height)}\" fill=\"{Palette.Sheet.Hex}\"/>\n{body}</svg>\n";
 
     private static string Stroke(double width) => width > 0 ? $" stroke=\"{Palette.Ink.Hex}\" stroke-width=\"{N(width)}\"" : "";
-    private static string N(double value) => Figures.Plain(value);
-    private static string N2(double value) => Figures.Plain(Math.Round(value, 2));
+    private static string N(double value) => Written.Plain(value);
+    private static string N2(double value) => Written.Plain(Math.Round(value, 2));
     private static string Escaped(string text) => System.Security.SecurityElement.Escape(text);
 }

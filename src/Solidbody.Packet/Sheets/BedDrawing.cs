@@ -72,7 +72,7 @@ internal sealed class BedDrawing
         var onPaper = Box2.Around([OnPaper(new Point2(travel.X0, travel.Y0)), OnPaper(new Point2(travel.X1, travel.Y1))]);
         paper.Rectangle(onPaper, Stroke.Hidden);
         placer.Ink(Corners(onPaper));
-        var text = $"travel {Figures.Size(travel.Width)} × {Figures.Size(travel.Height)}";
+        var text = $"travel {Written.Size(travel.Width)} × {Written.Size(travel.Height)}";
         var at = new Point2(onPaper.X0 + 1.8, onPaper.Y0 + 1.8 + Lettering.Drawing.CapHeight);
         paper.Text(at, text, Lettering.Drawing);
         placer.Block(new(at.X, onPaper.Y0 + 1, at.X + paper.Width(text, Lettering.Drawing), at.Y + 1));
@@ -92,7 +92,7 @@ internal sealed class BedDrawing
             paper.Line(a, b, Stroke.Centre);
             placer.Ink(a, b);
         }
-        var size = $"blank {Figures.Whole(blank.Length)} × {Figures.Whole(blank.Width)} × {Figures.Size(blank.Thickness)}";
+        var size = $"blank {Written.Whole(blank.Length)} × {Written.Whole(blank.Width)} × {Written.Size(blank.Thickness)}";
         labels.Add(new([size, $"{FaceUp} up, {Laid}", .. Spare()], OnPaper(blank.X0 + 0.62 * blank.Length, setUp.Placement.Up == Side.Front ? blank.Y0 : blank.Y1)));
         labels.Insert(0, new([$"{PartEnd} end"], OnPaper(blank.X0, 0.55 * (setUp.Placement.Up == Side.Front ? blank.Y1 : blank.Y0)), Heavy: true));
         Corner();
@@ -107,7 +107,7 @@ internal sealed class BedDrawing
         get
         {
             var (sine, cosine) = Math.SinCos(setUp.Placement.Turn);
-            return Math.Abs(sine) < 1e-9 ? "laid along X" : Math.Abs(cosine) < 1e-9 ? "laid along Y" : $"laid at {Figures.Degrees(Folded(setUp.Placement.Turn))} to X";
+            return Math.Abs(sine) < 1e-9 ? "laid along X" : Math.Abs(cosine) < 1e-9 ? "laid along Y" : $"laid at {Written.Degrees(Folded(setUp.Placement.Turn))} to X";
         }
     }
 
@@ -120,7 +120,7 @@ internal sealed class BedDrawing
     }
 
     /// <summary>A place as a tape finds it: from the bed's left edge and from the edge at the person.</summary>
-    private (string Left, string Near) FromBed(Point2 work) => ($"{Figures.Whole(work.X - setUp.Bed.X0)} from left", $"{Figures.Whole(work.Y - setUp.Bed.Y0)} from near edge");
+    private (string Left, string Near) FromBed(Point2 work) => ($"{Written.Whole(work.X - setUp.Bed.X0)} from left", $"{Written.Whole(work.Y - setUp.Bed.Y0)} from near edge");
 
     /// <summary>An angle of a line, which has no direction: −90° to 90°.</summary>
     private static double Folded(double turn) => turn - Math.PI * Math.Round(turn / Math.PI);
@@ -131,7 +131,7 @@ internal sealed class BedDrawing
         var travel = setUp.Travel;
         var least = Corners(setUp.Blank.Plan).Select(c => setUp.Placement.ToWork(new(c.X, c.Y, 0)))
             .Min(w => Math.Min(Math.Min(w.X - travel.X0, travel.X1 - w.X), Math.Min(w.Y - travel.Y0, travel.Y1 - w.Y)));
-        return least >= 0 ? [$"{Figures.Millimetres(least)} to spare in the travel"] : [];
+        return least >= 0 ? [$"{Written.Millimetres(least)} to spare in the travel"] : [];
     }
 
     private void Part(Paper paper, LabelPlacer placer)
@@ -181,7 +181,7 @@ internal sealed class BedDrawing
             placer.Block(new Box2(centre.X, centre.Y, centre.X, centre.Y).Grown(radius + 0.4));
             var fromZero = setUp.Placement.ToWork(new(hole.Centre.X, hole.Centre.Y, 0)).Plan.Length;
             if (fromZero > 0.01)
-                labels.Add(new([$"{hole.Name} ⌀{Figures.Size(hole.Diameter)}", $"{Figures.Millimetres(fromZero)} from work zero"], centre, radius + 0.8));
+                labels.Add(new([$"{hole.Name} ⌀{Written.Size(hole.Diameter)}", $"{Written.Millimetres(fromZero)} from work zero"], centre, radius + 0.8));
         }
     }
 
@@ -193,7 +193,7 @@ internal sealed class BedDrawing
         placer.Block(new Box2(zero.X, zero.Y, zero.X, zero.Y).Grown(DowelCross / 2));
         var dowel = setUp.Registration.FirstOrDefault(r => setUp.Placement.ToWork(new(r.Centre.X, r.Centre.Y, 0)).Plan.Length <= 0.01);
         var from = FromBed(new(0, 0));
-        string[] lines = ["work zero X0 Y0", dowel is null ? "cross on the centre line" : $"{dowel.Name} ⌀{Figures.Size(dowel.Diameter)}", $"{from.Left}, {from.Near}"];
+        string[] lines = ["work zero X0 Y0", dowel is null ? "cross on the centre line" : $"{dowel.Name} ⌀{Written.Size(dowel.Diameter)}", $"{from.Left}, {from.Near}"];
         labels.Insert(1, new(lines, zero, DowelCross / 2 + 1, Heavy: true));
     }
 

@@ -40,7 +40,7 @@ internal sealed record Block(Piece Head, ImmutableArray<Piece> Rows, bool Whole)
             return new Piece(lines.Count * Lettering.Note.LineHeight + (note.Steps ? 0.7 : 0), (p, at) =>
             {
                 var baseline = at.Y + Lettering.Note.CapHeight;
-                if (note.Steps) p.Text(new(at.X + indent - 1.6, baseline), Drawing.Figures.Whole(i + 1), Lettering.Note, Align.Right);
+                if (note.Steps) p.Text(new(at.X + indent - 1.6, baseline), Drawing.Written.Whole(i + 1), Lettering.Note, Align.Right);
                 foreach (var line in lines)
                 {
                     p.Text(new(at.X + pad + indent, baseline), line, Lettering.Note);

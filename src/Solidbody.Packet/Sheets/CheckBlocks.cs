@@ -31,7 +31,7 @@ internal static class CheckBlocks
         var measuring = new Table(paper, 0, columns);
         var rows = checks.Select(check =>
         {
-            string[] cells = [check.What, check.Nominal is { } n ? $"{Figures.Millimetres(n, 2)} ±{Figures.Millimetres(check.Tolerance, 2)}" : ""];
+            string[] cells = [check.What, check.Nominal is { } n ? $"{Written.Millimetres(n, 2)} ±{Written.Millimetres(check.Tolerance, 2)}" : ""];
             return new Piece(measuring.HeightOf(cells), (p, at) => new Table(p, at.X, columns).Row(at.Y, cells, check.Nominal is null ? 0 : 1));
         }).ToList();
         string[] remarks = checks.Any(c => c.Nominal < 0) ? [Signs(leftHanded), Outside] : [Outside];

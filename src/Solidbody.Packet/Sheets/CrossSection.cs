@@ -91,7 +91,7 @@ internal sealed class CrossSection
         var x = right + 4;
         paper.Line(new(right, top), new(x + 1.2, top), Stroke.Fine);
         paper.Line(new(x, top), new(x, foot), Stroke.Fine);
-        var words = Figures.Millimetres(thickness);
+        var words = Written.Millimetres(thickness);
         var length = foot - top;
         if (length > 6)
         {
@@ -107,7 +107,7 @@ internal sealed class CrossSection
         paper.Text(new(x + 3.8, (top + foot) / 2), words, Lettering.Drawing, Align.Middle, turn: 1);
     }
 
-    private string Caption => $"{(freed ? "Finished part" : "After this set-up")}, {Figures.Whole(Math.Abs(X))} {(X < 0 ? "before" : "from")} the nut, 1:{Scale}";
+    private string Caption => $"{(freed ? "Finished part" : "After this set-up")}, {Written.Whole(Math.Abs(X))} {(X < 0 ? "before" : "from")} the nut, 1:{Scale}";
 
     /// <summary>The wood along the cut as closed lines on paper, one for each stretch without a gap.</summary>
     private List<Point2[]> Runs(double y0, double y1, Func<double, double, Point2> onPaper)

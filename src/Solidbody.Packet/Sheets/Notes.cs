@@ -35,7 +35,7 @@ internal static class Notes
     private static string Tabs(SetUp setUp)
     {
         var kinds = setUp.Tabs.GroupBy(t => (Length: Math.Round(t.Length, 2), Height: Math.Round(t.Z1 - t.Z0, 2)))
-            .Select(g => $"{Figures.Count(g.Count(), "tab")}, {Figures.Size(g.Key.Length)} × {Figures.Size(g.Key.Height)} mm");
+            .Select(g => $"{Written.Count(g.Count(), "tab")}, {Written.Size(g.Key.Length)} × {Written.Size(g.Key.Height)} mm");
         return string.Join("; ", kinds) + ", black bars on the outline; break them by hand.";
     }
 
@@ -43,9 +43,9 @@ internal static class Notes
     {
         var b = setUp.Programs.Select(p => p.Bounds).Aggregate((a, c) =>
             new(Math.Min(a.X0, c.X0), Math.Min(a.Y0, c.Y0), Math.Min(a.Z0, c.Z0), Math.Max(a.X1, c.X1), Math.Max(a.Y1, c.Y1), Math.Max(a.Z1, c.Z1)));
-        return [$"X {Range(b.X0, b.X1)}", $"Y {Range(b.Y0, b.Y1)}", $"Z {Range(b.Z0, b.Z1)}", $"Rapids at Z {Figures.Size(setUp.ClearanceHeight)}"];
+        return [$"X {Range(b.X0, b.X1)}", $"Y {Range(b.Y0, b.Y1)}", $"Z {Range(b.Z0, b.Z1)}", $"Rapids at Z {Written.Size(setUp.ClearanceHeight)}"];
     }
 
     /// <summary>Whole millimetres, outward: the room is never told smaller than it is.</summary>
-    private static string Range(double from, double to) => $"{Figures.Whole(Math.Floor(from))} to {Figures.Whole(Math.Ceiling(to))}";
+    private static string Range(double from, double to) => $"{Written.Whole(Math.Floor(from))} to {Written.Whole(Math.Ceiling(to))}";
 }

@@ -136,7 +136,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
     {
         var after = input.Previous is { } p ? $", after “{p}”" : "";
         var before = input.Next is { } n ? $", before “{n}”" : "";
-        return $"Set-up {setUp.Order} of {input.SetUps}{after}{before}; {Figures.Minutes(setUp.Programs.Sum(e => e.Seconds))} min";
+        return $"Set-up {setUp.Order} of {input.SetUps}{after}{before}; {Written.Minutes(setUp.Programs.Sum(e => e.Seconds))} min";
     }
 
     private static readonly Column[] ProgramColumns =
@@ -147,8 +147,8 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
 
     private static string[] Cells(ProgramEntry program) =>
     [
-        Path.GetFileNameWithoutExtension(program.File), $"{program.Cutter.Name}, {CutterWords.Of(program.Cutter)}", Cuts(program), Figures.Millimetres(program.Cutter.StickOut),
-        Figures.TurnsPerMinute(program.SpindleSpeed), Figures.PerMinute(program.Feed), Figures.Minutes(program.Seconds),
+        Path.GetFileNameWithoutExtension(program.File), $"{program.Cutter.Name}, {CutterWords.Of(program.Cutter)}", Cuts(program), Written.Millimetres(program.Cutter.StickOut),
+        Written.TurnsPerMinute(program.SpindleSpeed), Written.PerMinute(program.Feed), Written.Minutes(program.Seconds),
     ];
 
     /// <summary>What is cut, each thing once: the stages of one thing differ only after the comma.</summary>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Solidbody.Packet.Drawing;
 
 /// <summary>How figures are written on paper and in pictures: the one place that turns numbers into words.</summary>
-internal static class Figures
+internal static class Written
 {
     private const string ThinSpace = "\u2009";
     private const string Minus = "\u2212";
