@@ -6,7 +6,7 @@ using Solidbody.Geometry;
 namespace Solidbody.Reading;
 
 /// <summary>A kind of measured value as people write it: which units it takes, how it reads, how it is shown.
-/// A value read is in the kind's own written unit (mm, deg, mm/min, mm/s2, rpm, W); <see cref="ToInside"/> takes it to the unit used inside.</summary>
+/// A value read is in the kind's own written unit (mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m); <see cref="ToInside"/> takes it to the unit used inside.</summary>
 public sealed partial class Quantity
 {
     /// <summary>What it is called: <c>length</c>.</summary>
@@ -24,8 +24,8 @@ public sealed partial class Quantity
     Quantity(string noun, string forms, (double, double) inside, decimal? bareFactor, LengthUnit shown, params ImmutableArray<(string, decimal)> units) =>
         (Noun, Forms, _inside, _bareFactor, _shown, _units) = (noun, forms, inside, bareFactor, shown, units);
 
-    /// <summary>International yard and pound agreement, 1959: exact.</summary>
-    const decimal Inch = 25.4m;
+    /// <summary>International yard and pound agreement, 1959: exact. Millimetres; grams.</summary>
+    const decimal Inch = 25.4m, Pound = 453.59237m;
 
     /// <summary>A length; a number without a unit takes the file's declared one.</summary>
     /// <param name="declared">The file's <c>units</c>; null when it declares none.</param>
@@ -40,10 +40,14 @@ public sealed partial class Quantity
     public static Quantity Turning { get; } = new("spindle speed", "`18000 rpm` or `18000`", (1, 60), 1, default, ("rpm", 1));
     public static Quantity Power { get; } = new("power", "`800 W`, `1.5 kW`", (1, 1), null, default, ("W", 1), ("kW", 1000));
     public static Quantity CuttingForce { get; } = new("cutting force", "`30 N/mm2`", (1, 1), null, default, ("N/mm2", 1));
+    /// <summary>A bare number is hertz: a pitch is told in nothing else.</summary>
+    public static Quantity Frequency { get; } = new("frequency", "`440` or `440 Hz`", (1, 1), 1, default, ("Hz", 1));
+    /// <summary>Mass of a string's length.</summary>
+    public static Quantity UnitMass { get; } = new("unit mass", "`6.8 g/m`, `0.0068 kg/m`, `0.00038 lb/in`", (1, 1000), null, default, ("g/m", 1), ("kg/m", 1000), ("lb/in", Pound * 1000 / Inch));
     /// <summary>A number without a unit, such as a ratio.</summary>
     public static Quantity Number { get; } = new("number", "`0.285`", (1, 1), 1, default, ("", 1));
 
-    /// <summary>From the written unit to the one used inside: radians, mm/s, turns a second; lengths, accelerations and power are the same.</summary>
+    /// <summary>From the written unit to the one used inside: radians, mm/s, turns a second, kg/m; lengths, accelerations, power and frequencies are the same.</summary>
     public double ToInside(double written) => written * _inside.Times / _inside.Over;
 
     /// <summary>Reads a value with or without its unit.</summary>
@@ -92,7 +96,7 @@ public sealed partial class Quantity
     public string ShowAsToml(double written)
     {
         var isLength = Noun == "length";
-        if (Noun is "number" or "spindle speed" || (isLength && _shown == LengthUnit.Millimetre)) return written.ToString("0.######", CultureInfo.InvariantCulture);
+        if (Noun is "number" or "spindle speed" or "frequency" || (isLength && _shown == LengthUnit.Millimetre)) return written.ToString("0.######", CultureInfo.InvariantCulture);
         var text = Show(written);
         return isLength && !text.Contains('/', StringComparison.Ordinal) ? text.Split(' ')[0] : $"\"{text}\"";
     }

@@ -4,7 +4,7 @@ using Solidbody.Geometry;
 
 namespace Solidbody.Reading;
 
-/// <content>Single values. Bounds and defaults are in the unit people write: mm, deg, mm/min, mm/s2, rpm, W; what comes back is in the unit used inside.
+/// <content>Single values. Bounds and defaults are in the unit people write: mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m; what comes back is in the unit used inside.
 /// A default of null means that the key must be given.</content>
 public sealed partial class TableReader
 {
@@ -41,6 +41,17 @@ public sealed partial class TableReader
 
     /// <returns>Specific cutting force, N/mm².</returns>
     public double CuttingForce(string key, double least, double most, double? or, string what) => Measured(Quantity.CuttingForce, key, least, most, or, what);
+
+    /// <returns>Hz.</returns>
+    public double Frequency(string key, double least, double most, double? or, string what) => Measured(Quantity.Frequency, key, least, most, or, what);
+
+    /// <summary>A length that may be left out.</summary>
+    /// <returns>mm; null when the person did not write it.</returns>
+    public double? LengthIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Length(_file.Unit), key, least, most, what);
+
+    /// <summary>A mass of a unit length that may be left out. Bounds in g/m.</summary>
+    /// <returns>kg/m; null when the person did not write it.</returns>
+    public double? UnitMassIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.UnitMass, key, least, most, what);
 
     /// <summary>A number without a unit.</summary>
     public double Number(string key, double least, double most, double? or, string what) => Measured(Quantity.Number, key, least, most, or, what);
@@ -108,6 +119,18 @@ public sealed partial class TableReader
         return or ?? "";
     }
 
+    /// <summary>A text with a form of its own, such as a note's name. It must be given.</summary>
+    /// <param name="allowed">The form in words, with an example.</param>
+    /// <param name="read">Null for a text that has not the form.</param>
+    /// <param name="standIn">Goes on in its stead after a mistake.</param>
+    public T Form<T>(string key, string allowed, Func<string, T?> read, T standIn, string remedy, string what) where T : struct
+    {
+        if (Ask(key, allowed, null, what) is not { } value) return standIn;
+        if (value is TomlScalar { Kind: TomlScalar.String } text && read(text.Text) is { } good) return good;
+        Refuse(key, $"{Named(key)} is {Describe(value)}", allowed, value is TomlScalar { Kind: TomlScalar.String } ? remedy : "write it in quotes");
+        return standIn;
+    }
+
     /// <summary>The value of a key, noted as known; null when the default stands in or the key is missing.</summary>
     TomlValue? Ask(string key, string allowed, string? or, string what)
     {
@@ -116,6 +139,14 @@ public sealed partial class TableReader
         _file.Note(new KeyNote(Path, Element, key, allowed, or, what));
         if (_table.TryGet(key, out var entry)) return entry.Value;
         if (or is null) RefuseMissing(key, allowed);
+        return null;
+    }
+
+    double? MeasuredIfGiven(Quantity quantity, string key, double least, double most, string what)
+    {
+        if (Has(key)) return Measured(quantity, key, least, most, null, what);
+        _known.Add(key);
+        _file.Note(new KeyNote(Path, Element, key, $"{quantity.Show(least)} to {quantity.Show(most)}", "not given", what));
         return null;
     }
 

@@ -62,4 +62,24 @@ internal static class Workshop
             BackEdgeRadius = 6.35,
         },
     };
+
+    /// <summary>Six strings of the band guitar. Gauges are common practice, no source; the wound ones' unit masses and cores are invented round numbers.</summary>
+    public static TuningDefinition SixStrings { get; } = new(440,
+    [
+        new(new(40), 1.1684, 0.0068, 0.4064),
+        new(new(45), 0.9144, 0.0043, 0.4064),
+        new(new(50), 0.6604, 0.0023, 0.3556),
+        new(new(55), 0.4318),
+        new(new(59), 0.3302),
+        new(new(64), 0.254),
+    ]);
+
+    /// <summary>The band guitar with its strings, of woods the wood table knows.</summary>
+    public static InstrumentDefinition Strung { get; } = Guitar with
+    {
+        Tuning = SixStrings,
+        Neck = Guitar.Neck with { Wood = "sugar-maple" },
+        Fretboard = Guitar.Fretboard with { Wood = "indian-rosewood" },
+        Body = Guitar.Body with { Wood = "red-alder" },
+    };
 }

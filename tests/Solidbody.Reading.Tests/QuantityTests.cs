@@ -90,6 +90,12 @@ public class QuantityTests
         { Quantity.Acceleration, "10 in/s2", 254, 254 },
         { Quantity.Turning, "18000 rpm", 18000, 300 },
         { Quantity.Turning, "18000", 18000, 300 },
+        { Quantity.Frequency, "442", 442, 442 },
+        { Quantity.Frequency, "440 Hz", 440, 440 },
+        { Quantity.UnitMass, "6.8 g/m", 6.8, 0.0068 },
+        { Quantity.UnitMass, "0.0068 kg/m", 6.8, 0.0068 },
+        // 1 lb = 453.59237 g exactly (1959): 453.59237 g / 25.4 mm = 17857.967322834645 g/m; × 0.00038 by hand.
+        { Quantity.UnitMass, "0.00038 lb/in", 6.786027582677165, 0.006786027582677165 },
         { Quantity.Power, "800 W", 800, 800 },
         { Quantity.Power, "1.5 kW", 1500, 1500 },
         { Quantity.CuttingForce, "30 N/mm2", 30, 30 },

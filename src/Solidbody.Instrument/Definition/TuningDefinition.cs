@@ -5,7 +5,15 @@ namespace Solidbody.Instrument;
 /// <summary>What the strings are and what they sound.</summary>
 /// <param name="A4">Pitch of A4, Hz.</param>
 /// <param name="Strings">From the lowest, as many as the instrument has.</param>
-public sealed record TuningDefinition(double A4, ImmutableArray<StringDefinition> Strings);
+public sealed record TuningDefinition(double A4, ImmutableArray<StringDefinition> Strings)
+{
+    /// <summary>Other tunings the same strings shall take.</summary>
+    public ImmutableArray<AlsoTuned> Also { get; init; } = [];
+}
+
+/// <summary>Another tuning of the same strings.</summary>
+/// <param name="Notes">Open, from the lowest string.</param>
+public sealed record AlsoTuned(string Name, ImmutableArray<Note> Notes);
 
 /// <summary>One string as it comes out of its envelope.</summary>
 /// <param name="Note">What it sounds open.</param>

@@ -43,6 +43,7 @@ public static class InstrumentFile
             Neck = neckValue,
             Headstock = HeadstockSection.Read(headstock, basis),
             Body = BodySection.Read(body, strings, boardEnd, boardValue.WidthAtEnd, neckValue.Heel.Length),
+            Tuning = TuningSection.Read(file.Table("tuning"), basis),
         };
     }
 

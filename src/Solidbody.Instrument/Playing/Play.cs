@@ -13,6 +13,7 @@ internal static class Play
         ArgumentNullException.ThrowIfNull(d);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var figures = Figures.None;
+        if (d.Tuning is null) findings.Add(TensionFindings.NotDescribed());
         return (figures, findings.ToImmutable());
     }
 }

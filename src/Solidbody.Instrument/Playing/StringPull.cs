@@ -18,6 +18,11 @@ public sealed record StringPull(double Length, double Pitch, double UnitMass, do
     /// <summary>Stress in it, N/mm².</summary>
     public double? Stress => Tension / Area;
 
+    /// <summary>Unit mass of a solid round wire, μ = ρ π d²/4, kg/m.</summary>
+    /// <param name="diameter">mm.</param>
+    /// <param name="density">kg/m³.</param>
+    public static double SolidMass(double diameter, double density) => density * Math.PI / 4 * diameter * diameter * 1e-6;
+
     /// <summary>T = μ (2 L f)², the ideal string.</summary>
     /// <param name="s">The string.</param>
     /// <param name="length">Vibrating length, mm.</param>
@@ -26,7 +31,7 @@ public sealed record StringPull(double Length, double Pitch, double UnitMass, do
     {
         ArgumentNullException.ThrowIfNull(s);
         var pitch = FretTable.Pitch(s.Note.Number, a4);
-        var mass = s.UnitMass ?? SteelDensity * Math.PI / 4 * s.Gauge * s.Gauge * 1e-6;
+        var mass = s.UnitMass ?? SolidMass(s.Gauge, SteelDensity);
         var speed = 2 * length * 1e-3 * pitch;
         return new(length, pitch, mass, mass * speed * speed, s.IsWound ? s.Core : s.Gauge);
     }
