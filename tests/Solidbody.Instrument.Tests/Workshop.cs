@@ -10,7 +10,7 @@ internal static class Workshop
         Nut = new(43, 5, 35.5),
         Fretboard = new()
         {
-            Wood = "rosewood",
+            Wood = "indian-rosewood",
             Thickness = 6.35,
             RadiusAtNut = 254,
             RadiusAtLastFret = 304.8,
@@ -22,7 +22,7 @@ internal static class Workshop
         },
         Neck = new()
         {
-            Wood = "hard maple",
+            Wood = "sugar-maple",
             ThicknessAtFret1 = 20.5,
             ThicknessAtFret12 = 22.5,
             Profile = "C",
@@ -34,7 +34,7 @@ internal static class Workshop
         Headstock = Shape.HeadstockDefinition("six in line"),
         Body = new()
         {
-            Wood = "alder",
+            Wood = "red-alder",
             Thickness = 44.45,
             Pieces = 2,
             Outline = Shape.Outline("offset"),

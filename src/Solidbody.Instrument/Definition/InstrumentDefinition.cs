@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using Solidbody.Materials;
+
 namespace Solidbody.Instrument;
 
 /// <summary>Which hand frets: a left-handed instrument is the mirrored design.</summary>
@@ -19,4 +22,9 @@ public sealed record InstrumentDefinition
     public required BodyDefinition Body { get; init; }
     /// <summary>Null when the file does not describe the strings: what hangs on their pull is then not worked out.</summary>
     public TuningDefinition? Tuning { get; init; }
+    /// <summary>Woods whose figures or price the person gives.</summary>
+    public ImmutableArray<OwnWood> Woods { get; init; } = [];
+
+    /// <summary>The wood of that key with its figures: the person's own, or the table's; null where neither knows it.</summary>
+    public Wood? WoodOf(string key) => Woods.FirstOrDefault(w => w.Wood.Key == key)?.Wood ?? Materials.Woods.Find(key);
 }

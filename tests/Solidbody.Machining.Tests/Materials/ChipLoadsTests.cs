@@ -15,19 +15,4 @@ public class ChipLoadsTests
     [Fact]
     public void The_tables_rows_come_back() =>
         Assert.All(ChipLoads.Table, row => Assert.Equal(row.Load, ChipLoads.For(row.Diameter)));
-
-    // Source: 1000·G·(1 + M/100) at 12 %, Wood Handbook chapter 4, from memory; worked values.
-    [Theory]
-    [InlineData("red-alder", 459.20)]
-    [InlineData("white-ash", 672.00)]
-    [InlineData("sugar-maple", 705.60)]
-    [InlineData("black-walnut", 616.00)]
-    public void Density_follows_from_gravity(string key, double density) => Assert.Equal(density, Woods.Find(key)!.Density!.Value, 2);
-
-    [Fact]
-    public void Keys_are_unique_and_gravities_have_a_source()
-    {
-        Assert.Equal(Woods.All.Length, Woods.All.Select(w => w.Key).Distinct().Count());
-        Assert.All(Woods.All, w => Assert.Equal(w.Gravity is null, w.GravitySource.Length == 0));
-    }
 }

@@ -65,7 +65,7 @@ public class ShopFileTests
     {   // added to the short file; the one mistake
         { Cutter, "20,8: two cutters are called \"U6\" | each name once in the rack | rename one" },
         { "[machine.bed]\nx = 500", "20,5: the bed is 500 mm along X, the travel 600 mm | at least 600 mm | give the bed the cutter can reach over, or less travel" },
-        { "[[woods]]\nwood = \"sugar-mapel\"", "20,8: `wood` of [[woods]] 1 is \"sugar-mapel\" | red-alder, basswood, yellow-poplar, sitka-spruce, limba, mahogany, khaya, black-cherry, black-walnut, soft-maple, white-ash, sapele, sugar-maple, indian-rosewood, padauk, wenge or ebony | did you mean \"sugar-maple\"?" },
+        { "[[woods]]\nwood = \"sugar-mapel\"", "20,8: `wood` of [[woods]] 1 is \"sugar-mapel\" | red-alder, basswood, yellow-poplar, sitka-spruce, limba, mahogany, khaya, black-cherry, black-walnut, soft-maple, silver-maple, bigleaf-maple, white-ash, sapele, sugar-maple, indian-rosewood, padauk, wenge or ebony | did you mean \"sugar-maple\"?" },
         { "[hold_downs]\ntape = 1", "20,8: `hold_downs.tape` is 1, a whole number | true or false | write true or false, without quotes" },
         { "[hold_downs]\nscrew_hed = 1", "20,1: unknown key `screw_hed` in [hold_downs] | screw_head, screw_head_height, screw_margin, tape, dowel_diameter, dowel_depth, dowel_play | did you mean `screw_head`?" },
     };
