@@ -21,8 +21,14 @@ public sealed record BodyDefinition
     public required double BackEdgeRadius { get; init; }
 }
 
+/// <summary>What lifts the heel's end so that the neck leans back: a wedge on a level floor, or a floor that rises toward the bridge.</summary>
+public enum AngleMaking { Wedge, Floor }
+
 /// <param name="Length">Along x, from the body's shoulder line to the heel's end: the heel's own length.</param>
-/// <param name="Depth">From the body's front.</param>
+/// <param name="Depth">From the body's front; of a sloping floor at the heel's end.</param>
 /// <param name="Clearance">A side, between heel and wall; the end wall too.</param>
 /// <param name="CornerRadius">Inside corners.</param>
-public sealed record NeckPocketDefinition(double Length, double Depth, double Clearance, double CornerRadius);
+/// <param name="Angle">The neck's plane to the body's front, radians; positive leans the head back.</param>
+/// <param name="Shim">Even shim under the heel.</param>
+/// <param name="AngleBy">What makes the angle.</param>
+public sealed record NeckPocketDefinition(double Length, double Depth, double Clearance, double CornerRadius, double Angle = 0, double Shim = 0, AngleMaking AngleBy = AngleMaking.Wedge);

@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 
 namespace Solidbody.Instrument;
 
+/// <summary>What holds the strings' balls.</summary>
+public enum StringHold { ThroughBody, Bridge, Tailpiece }
+
 public sealed record BridgeDefinition
 {
     public required double StringSpread { get; init; }
@@ -18,4 +21,16 @@ public sealed record BridgeDefinition
     public required double PlateFrom { get; init; }
     public required double PlateTo { get; init; }
     public required double PlateHalfWidth { get; init; }
+    /// <summary>What the bridge stands on, above the body's front: posts, a plate; 0 is the front itself.</summary>
+    public double BaseHeight { get; init; }
+    /// <summary>String's underside on the lowest saddle, above what the bridge stands on; and how much higher the highest saddle carries it.</summary>
+    public double SaddleLowest { get; init; } = 9;
+    public double SaddleRise { get; init; } = 6;
+    /// <summary>How far a saddle travels, from the scale line toward the tail.</summary>
+    public double SaddleTravelFrom { get; init; } = -3;
+    public double SaddleTravelTo { get; init; } = 9;
+    public StringHold Hold { get; init; } = StringHold.ThroughBody;
+    /// <summary>Where the string bends down behind its saddle: behind the scale line, and above the body's front.</summary>
+    public double HeldAt { get; init; } = 16;
+    public double HeldHeight { get; init; } = 2.5;
 }

@@ -21,6 +21,8 @@ public sealed record FretboardDefinition
     public FretCut FretCut { get; init; } = FretCut.Slots;
     public required double SlotWidth { get; init; }
     public required double SlotDepth { get; init; }
+    /// <summary>Of a fret's crown above the board, mm.</summary>
+    public double FretHeight { get; init; } = 1.1;
     public required DotsDefinition Dots { get; init; }
 }
 

@@ -26,4 +26,12 @@ public sealed record HeadstockDefinition
     public required double TipLeg { get; init; }
     public required double OgeeBass { get; init; }
     public required double OgeeTreble { get; init; }
+    /// <summary>Hole of a string post above the headstock's face.</summary>
+    public double PostHeight { get; init; } = 7;
+    /// <summary>Turns of string round its post, each below the one before.</summary>
+    public double Windings { get; init; } = 3;
+    /// <summary>Whether string trees are fitted where the strings need them.</summary>
+    public bool Trees { get; init; } = true;
+    /// <summary>A string under its tree, above the headstock's face.</summary>
+    public double TreeHeight { get; init; } = 4;
 }

@@ -20,6 +20,7 @@ public sealed record InstrumentDefinition
     public required NeckDefinition Neck { get; init; }
     public required HeadstockDefinition Headstock { get; init; }
     public required BodyDefinition Body { get; init; }
+    public ActionDefinition Action { get; init; } = new();
     /// <summary>Null when the file does not describe the strings: what hangs on their pull is then not worked out.</summary>
     public TuningDefinition? Tuning { get; init; }
     /// <summary>Woods whose figures or price the person gives.</summary>

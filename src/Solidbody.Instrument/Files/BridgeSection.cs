@@ -12,6 +12,14 @@ static class BridgeSection
     static readonly Plate Guitar = new(-14, 30, 16.75, 6, -9, 25);
     static readonly Plate Bass = new(-20.6, 40.4, 13.5, 6, -14, 34);
 
+    /// <summary>Saddles, mm: range of height, travel from the scale line.</summary>
+    sealed record Saddles(double Lowest, double Rise, double TravelFrom, double TravelTo);
+
+    static readonly Saddles GuitarSaddles = new(9, 6, -3, 9), BassSaddles = new(9, 8, -4, 14);
+
+    /// <summary>Where a string bends down behind its saddle when the body, the bridge or a tailpiece holds it, mm: behind the scale line (from the plate's rear edge on a bridge), and above the front.</summary>
+    const double AheadOfRear = 3, TailpieceAt = 60, ThroughHeight = 2.5, BridgeHeight = 4, TailpieceHeight = 8;
+
     /// <summary>A screw's place as the file gives it.</summary>
     sealed record ScrewPlace(double X, double Y);
 
@@ -28,8 +36,20 @@ static class BridgeSection
         var screws = bridge.Tables("screws", 2, 12, corners, (screw, or) => new ScrewPlace(
             screw.Length("x", -60, 120, or?.X, "from the scale line, toward the tail"),
             screw.Length("y", -90, 90, or?.Y, "from the centre line, toward the treble side")));
-        var through = bridge.Flag("string_through", !isBass, "whether the strings pass through the body");
+        var hold = bridge.Choice("strings_held", [("through-body", StringHold.ThroughBody), ("bridge", StringHold.Bridge), ("tailpiece", StringHold.Tailpiece)],
+            isBass ? "bridge" : "through-body", "what holds the strings' balls");
+        var through = bridge.Flag("string_through", hold == StringHold.ThroughBody, "whether the strings pass through the body");
+        if (!bridge.Has("strings_held")) hold = through ? StringHold.ThroughBody : StringHold.Bridge;
+        else if (bridge.IsSound && through != (hold == StringHold.ThroughBody))
+            bridge.Refuse("strings_held", $"the strings are held otherwise than `string_through = {(through ? "true" : "false")}` says", through ? "through-body" : "bridge, tailpiece", "change one of the two");
         var throughAt = bridge.Length("string_through_at", 5, 100, 16, "string holes behind the scale line");
+        var saddles = isBass ? BassSaddles : GuitarSaddles;
+        var (heldAt, heldHeight) = hold switch
+        {
+            StringHold.ThroughBody => (throughAt, ThroughHeight),
+            StringHold.Bridge => (to - AheadOfRear, BridgeHeight),
+            _ => (TailpieceAt, TailpieceHeight),
+        };
         return new BridgeDefinition
         {
             StringSpread = strings.BridgeSpread,
@@ -43,6 +63,14 @@ static class BridgeSection
             PlateFrom = from,
             PlateTo = to,
             PlateHalfWidth = halfWidth,
+            BaseHeight = bridge.Length("base_height", 0, 30, 0, "what the bridge stands on, above the body's front"),
+            SaddleLowest = bridge.Length("saddle_lowest", 2, 40, saddles.Lowest, "string's underside on the lowest saddle, above what the bridge stands on"),
+            SaddleRise = bridge.Length("saddle_rise", 0.5, 30, saddles.Rise, "from the lowest saddle to the highest"),
+            SaddleTravelFrom = bridge.Length("saddle_travel_from", -20, 2, saddles.TravelFrom, "foremost place of a saddle, from the scale line toward the tail"),
+            SaddleTravelTo = bridge.Length("saddle_travel_to", 3, 40, saddles.TravelTo, "rearmost place of a saddle"),
+            Hold = hold,
+            HeldAt = bridge.Length("held_at", 3, 200, heldAt, "where a string bends down behind its saddle, from the scale line"),
+            HeldHeight = bridge.Length("held_height", -10, 30, heldHeight, "height of that place above the body's front"),
         };
     }
 }

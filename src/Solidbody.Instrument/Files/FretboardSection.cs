@@ -39,6 +39,7 @@ static class FretboardSection
             FretCut = cut,
             SlotWidth = board.Length("slot_width", scribed ? 0.1 : 0.4, 1, 0.5842, "fret slot, 0.023 in: the tang's width, less what the barbs need"),
             SlotDepth = board.Length("slot_depth", scribed ? 0.05 : 1, scribed ? 0.4 : 4, scribed ? 0.15 : 2.2, "below the playing face: the tang and 0.3 mm; of a scribed line 0.05 mm to 0.4 mm, default 0.15"),
+            FretHeight = board.Length("fret_height", 0.6, 1.8, 1.1, "of a fret's crown above the board"),
             Dots = ReadDots(board.Table("dots"), strings),
         };
     }

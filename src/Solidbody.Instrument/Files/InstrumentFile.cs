@@ -21,7 +21,7 @@ public static class InstrumentFile
     static InstrumentDefinition ReadInstrument(TableReader file)
     {
         var (name, basis) = ReadBasis(file);
-        var (nut, fretboard, neck, headstock, body) = (file.Table("nut"), file.Table("fretboard"), file.Table("neck"), file.Table("headstock"), file.Table("body"));
+        var (nut, fretboard, neck, headstock, body, action) = (file.Table("nut"), file.Table("fretboard"), file.Table("neck"), file.Table("headstock"), file.Table("body"), file.Table("action"));
 
         // The strings run from nut to bridge: most defaults hang on these three.
         var bridgeSpread = BodySection.ReadStringSpread(body, basis);
@@ -31,7 +31,7 @@ public static class InstrumentFile
         var boardValue = FretboardSection.Read(fretboard, strings);
         var boardEnd = basis.LastFret + boardValue.BeyondLastFret;
         var neckValue = NeckSection.Read(neck, basis, boardEnd, boardValue.WidthAtEnd);
-        return new InstrumentDefinition
+        var definition = new InstrumentDefinition
         {
             Name = name,
             Hand = basis.Hand,
@@ -43,8 +43,11 @@ public static class InstrumentFile
             Neck = neckValue,
             Headstock = HeadstockSection.Read(headstock, basis),
             Body = BodySection.Read(body, strings, boardEnd, boardValue.WidthAtEnd, neckValue.Heel.Length),
+            Action = ActionSection.Read(action, basis),
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
         };
+        ActionSection.RefuseTheFreeMeasure(definition.Action.Free, action, neck, body);
+        return definition;
     }
 
     static (string Name, InstrumentBasis Basis) ReadBasis(TableReader file)

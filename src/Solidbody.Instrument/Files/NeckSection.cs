@@ -22,7 +22,7 @@ static class NeckSection
         var thickness = nut.Length("thickness", 3, 10, basis.IsBass ? 5 : 4.5, "along the neck; the nut stands against the board's end");
         if (nut.IsSound && width < spread + 4)
             nut.Refuse("width", $"the nut is {nut.Show(width)} wide, its strings spread over {nut.Show(spread)}", $"at least {nut.Show(spread + 4)}", "widen the nut or bring the strings together: 2 mm must stay outside each outer string");
-        return new NutDefinition(width, thickness, spread);
+        return new NutDefinition(width, thickness, spread, nut.Flag("compensated", false, "whether each string's slot is moved toward the bridge for its intonation"));
     }
 
     public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double boardEnd, double heelWidth)

@@ -74,13 +74,16 @@ public class InstrumentFileTests
 
     public static TheoryData<string, string> EachMistake => new()
     {   // added to the minimal file; the one mistake
-        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, strings, frets, nut, fretboard, neck, headstock, body, tuning | did you mean `strings`?" },
+        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, strings, frets, nut, fretboard, neck, headstock, body, action, tuning | did you mean `strings`?" },
         { "hand = \"lefty\"", "4,8: `hand` is \"lefty\" | right or left | did you mean \"left\"?" },
         { "strings = 12", "4,11: `strings` is 12 | 4 to 8 | give a whole number from 4 to 8" },
         { "[nut]\nwidth = 430", "5,9: `nut.width` is 430 | 25 mm to 100 mm | give a length within 25 mm to 100 mm" },
         { "[nut]\nwidth = 35", "5,9: the nut is 35 mm wide, its strings spread over 35.5 mm | at least 39.5 mm | widen the nut or bring the strings together: 2 mm must stay outside each outer string" },
         { "[headstock]\ntuners_bass = 6\ntuners_treble = 6", "5,15: 6 and 6 tuners for 6 strings | 6 together | give each string one tuner" },
         { "[fretboard.dots]\nfrets = [3, 24]", "5,13: `fretboard.dots.frets` is 24 | 1 to 22 | give a whole number from 1 to 22" },
+        { "[body.bridge]\nstrings_held = \"tailpiece\"\nstring_through = true", "5,16: the strings are held otherwise than `string_through = true` says | through-body | change one of the two" },
+        { "[body.pocket]\ndepth = 15\n[action]\nsolve = \"depth\"", "5,9: `body.pocket.depth` is given, and `action.solve` says it follows from the others | one of the two | remove it here, or solve for another measure" },
+        { "[neck.heel]\nthickness = 19\n[action]\nsolve = \"heel\"", "5,13: `neck.heel.thickness` is given, and `action.solve` says it follows from the others | one of the two | remove it here, or solve for another measure" },
         { "[fretboard.dots]\ndoubles = [13]", "5,11: fret 13 has two dots but is not among `frets` | frets out of 3, 5, 7, 9, 12, 15, 17, 19, 21 | add it to `frets` or remove it here" },
         { "[[body.wire_ways]]\nfrom = \"neck pickup\"\nto = \"the moon\"", "6,6: `to` of [[body.wire_ways]] 1 is \"the moon\" | neck pickup, bridge pickup, neck pocket, controls or bridge | use one of the words allowed" },
         { "[[body.wire_ways]]\nfrom = \"controls\"\nto = \"controls\"", "6,6: the wire way goes from \"controls\" to itself | two different rooms | name the other room" },
