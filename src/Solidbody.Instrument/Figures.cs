@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Solidbody.Instrument;
 
 /// <summary>What was worked out about how the instrument plays, holds and hangs: figures for tables and plots. What is not right among them is a finding too.</summary>
@@ -5,4 +7,7 @@ public sealed record Figures
 {
     /// <summary>Of an instrument whose parts could not be drawn.</summary>
     public static Figures None { get; } = new();
+
+    /// <summary>Least wood in the body between every two voids and to edge and faces, up to <see cref="Walls.WallFinder.Interest"/>; the thinnest first. Right-handed.</summary>
+    public ImmutableArray<Wall> BodyWalls { get; init; } = [];
 }

@@ -54,7 +54,13 @@ public enum FaceFinish
 /// <param name="Floor">Height of the floor, part frame: level, or following a face (fret slots).</param>
 /// <param name="Fit">Whether its walls get the finishing passes of a fit (neck pocket).</param>
 /// <param name="Through">Whether it has no floor: it goes through the part.</param>
-public sealed record Pocket(string Name, Side From, Region Region, IHeight Floor, bool Fit = false, bool Through = false);
+public sealed record Pocket(string Name, Side From, Region Region, IHeight Floor, bool Fit = false, bool Through = false)
+{
+    /// <summary>The room it opens into or belongs to on purpose; no wall is looked for between them.</summary>
+    public string? Into { get; init; }
+    /// <summary>Whether it runs out of the outline.</summary>
+    public bool IsOpenAtSide { get; init; }
+}
 
 /// <summary>A round hole square to the faces.</summary>
 /// <param name="Name">Such as <c>tuner hole 3</c>.</param>
@@ -65,7 +71,11 @@ public sealed record Pocket(string Name, Side From, Region Region, IHeight Floor
 /// <param name="Reach">Full diameter at least to here, part frame; beyond the far face when <paramref name="Through"/>.</param>
 /// <param name="Tip">No wood is removed beyond this height, part frame: room for a drill's cone. Equal to Reach where the floor must be flat.</param>
 /// <param name="Through">Whether it ends beyond the far face of the finished part.</param>
-public sealed record Hole(string Name, Side From, Point2 Centre, double Diameter, double Mouth, double Reach, double Tip, bool Through = false);
+public sealed record Hole(string Name, Side From, Point2 Centre, double Diameter, double Mouth, double Reach, double Tip, bool Through = false)
+{
+    /// <summary>The room it opens into on purpose.</summary>
+    public string? Into { get; init; }
+}
 
 /// <summary>A level stretch of a face that is otherwise carved.</summary>
 /// <param name="Name">Such as <c>heel back</c>.</param>
@@ -92,4 +102,16 @@ public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double 
 public sealed record EdgeRound(string Name, Side From, ImmutableArray<Point2> Path, bool Closed, double Radius);
 
 /// <summary>A round bore made by hand: a wire way before the glue-up, or the jack's side bore. Part frame.</summary>
-public sealed record HandBore(string Name, PartPoint A, PartPoint B, double Diameter, string How);
+public sealed record HandBore(string Name, PartPoint A, PartPoint B, double Diameter, string How)
+{
+    /// <summary>The rooms it opens into on purpose.</summary>
+    public ImmutableArray<string> Into { get; init; } = [];
+    /// <summary>Whether wires run in it: it may cross rooms and other ways.</summary>
+    public bool ForWires { get; init; }
+    /// <summary>Whether it starts at the outline.</summary>
+    public bool FromEdge { get; init; }
+    /// <summary>The face it starts from; null when it starts in a room or at the edge.</summary>
+    public Side? FromFace { get; init; }
+    /// <summary>Whether it is made while the blank is still in pieces.</summary>
+    public bool BeforeGlueUp { get; init; }
+}

@@ -56,7 +56,7 @@ internal static class BodyMaker
         var (mouth, end) = (joint.ShoulderX - RunOut, joint.HeelEnd + joint.Clearance);
         var (atMouth, atEnd) = (PocketHalfWidth(d, mouth), PocketHalfWidth(d, end));
         var region = new Region(RoundedPolygon.Of((new(mouth, -atMouth), 0), (new(end, -atEnd), joint.PocketCorner), (new(end, atEnd), joint.PocketCorner), (new(mouth, atMouth), 0)));
-        return new(RoomNames.NeckPocket, Side.Front, region, new LevelHeight(-d.Body.Pocket.Depth), Fit: true);
+        return new(RoomNames.NeckPocket, Side.Front, region, new LevelHeight(-d.Body.Pocket.Depth), Fit: true) { IsOpenAtSide = true };
     }
 
     private static Pocket Pickup(PickupDefinition p) =>
@@ -68,7 +68,8 @@ internal static class BodyMaker
         var centre = new Point2(c.CentreX, c.CentreY);
         if (c.LedgeWidth > 0 && c.LedgeDepth > 0)
             yield return new(RoomNames.CoverLedge, Side.Back,
-                new(Shapes.Rectangle(centre, c.Length + 2 * c.LedgeWidth, c.Width + 2 * c.LedgeWidth, c.CornerRadius + c.LedgeWidth, c.Angle)), new LevelHeight(-body.Thickness + c.LedgeDepth));
+                new(Shapes.Rectangle(centre, c.Length + 2 * c.LedgeWidth, c.Width + 2 * c.LedgeWidth, c.CornerRadius + c.LedgeWidth, c.Angle)), new LevelHeight(-body.Thickness + c.LedgeDepth))
+            { Into = RoomNames.Controls };
         yield return new(RoomNames.Controls, Side.Back, new(Shapes.Rectangle(centre, c.Length, c.Width, c.CornerRadius, c.Angle)), new LevelHeight(-c.Floor));
     }
 
@@ -78,7 +79,7 @@ internal static class BodyMaker
         if (body.Controls is not { } c) yield break;
         var reach = -c.Floor - Drilling.Overlap;
         foreach (var s in c.Shafts)
-            yield return new(s.Name, Side.Front, new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle), s.Diameter, 0, reach, reach - Drilling.Cone(s.Diameter));
+            yield return new(s.Name, Side.Front, new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle), s.Diameter, 0, reach, reach - Drilling.Cone(s.Diameter)) { Into = RoomNames.Controls };
     }
 
     /// <summary>From the back through the pocket's floor, with a recess for the ferrule.</summary>
@@ -90,7 +91,7 @@ internal static class BodyMaker
         foreach (var (p, i) in HeelScrews.Of(screws, joint).Select((p, i) => (p, i + 1)))
         {
             if (hasRecess) yield return new($"neck screw recess {i}", Side.Back, p, screws.Recess, back, back + screws.RecessDepth, back + screws.RecessDepth);
-            yield return new($"neck screw {i}", Side.Back, p, screws.Clearance, hasRecess ? back + screws.RecessDepth : back, reach, reach + Drilling.Cone(screws.Clearance));
+            yield return new($"neck screw {i}", Side.Back, p, screws.Clearance, hasRecess ? back + screws.RecessDepth : back, reach, reach + Drilling.Cone(screws.Clearance)) { Into = RoomNames.NeckPocket };
         }
     }
 }

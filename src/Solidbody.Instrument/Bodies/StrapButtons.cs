@@ -30,7 +30,9 @@ public static class StrapButtons
         })];
     }
 
+    internal static string PilotName(StrapButtonDefinition button) => $"{button.Name} pilot";
+
     /// <summary>Their pilots, from the outline inward.</summary>
     internal static IEnumerable<HandBore> Pilots(BodyDefinition body, Region plan) =>
-        Of(body, plan).Select(b => new HandBore($"{b.Definition.Name} pilot", b.Foot, b.PilotEnd, b.Definition.Pilot, "with a hand drill square to the edge, after the edges are shaped"));
+        Of(body, plan).Select(b => new HandBore(PilotName(b.Definition), b.Foot, b.PilotEnd, b.Definition.Pilot, "with a hand drill square to the edge, after the edges are shaped") { FromEdge = true });
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Solidbody.Findings;
 using Solidbody.Geometry;
+using Solidbody.Instrument.Checks;
 
 namespace Solidbody.Instrument.Bodies;
 
@@ -15,6 +16,11 @@ public static class WireFindings
         new("WIRE-01", Severity.Stops, $"body, from {way.From} to {way.To}", $"{room} leaves no room for a {Mm(way.Diameter)} bore", $"the bore and 5 mm of wood to front and back: {Mm(needed)}", Practice,
             "deepen the room, or take a thinner bore.")
         { Title = "a wire way finds no height inside its room" };
+
+    /// <summary>WIRE-02: too little wood between the way and a hole it passes.</summary>
+    public static Finding AtHole(Wall w) =>
+        new("WIRE-02", Severity.Warns, $"body, {w.Of} at {w.To}, {Say.At(w.At)}", $"{Say.Mm(w.Wood)} of wood", Say.AtLeast(Limits.HoleToRoom), Limits.Practice, "move the hole, or lead the wire through another room.")
+        { Title = "a wire way meets a screw or a string" };
 
     /// <summary>WIRE-03: a way starts or ends in a room that does not exist.</summary>
     public static Finding NoSuchRoom(WireWayDefinition way, string room) =>

@@ -54,7 +54,7 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
             : (Math.Clamp(middle, heightA.Value.Low, heightA.Value.High), Math.Clamp(middle, heightB.Value.Low, heightB.Value.High));
         var (a, b) = WireLine.Between(from, to, way.Diameter, obstacles(Math.Min(za, zb) - r, Math.Max(za, zb) + r));
         finding = null;
-        return new(name, new(a.X, a.Y, za), new(b.X, b.Y, zb), way.Diameter, "with a long drill by hand, or as a groove before the glue-up");
+        return new(name, new(a.X, a.Y, za), new(b.X, b.Y, zb), way.Diameter, "with a long drill by hand, or as a groove before the glue-up") { ForWires = true, Into = [way.From, way.To], FromFace = from.Region is null || to.Region is null ? Side.Front : null };
     }
 
     /// <summary>Heights a bore's middle may have inside a room; null when the room is too shallow.</summary>
@@ -76,6 +76,6 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         if (reach >= LongestJack) { finding = WireFindings.JackMisses(jack, edge); return null; }
         if (Heights(controls, jack.Diameter / 2, thickness) is not var (low, high)) { finding = WireFindings.NoHeight(new("jack", RoomNames.Controls, jack.Diameter), RoomNames.Controls, jack.Diameter + 2 * ToFace); return null; }
         var (a, b, z) = (edge - BeforeEdge * along, edge + (reach + WireLine.IntoRoom) * along, (low + high) / 2);
-        return new("jack bore", new(a.X, a.Y, z), new(b.X, b.Y, z), jack.Diameter, "from the side with a jig, after the outline is cut");
+        return new("jack bore", new(a.X, a.Y, z), new(b.X, b.Y, z), jack.Diameter, "from the side with a jig, after the outline is cut") { Into = [RoomNames.Controls], FromEdge = true };
     }
 }

@@ -2,42 +2,12 @@ using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Necks;
-using Solidbody.Instrument.Outlines;
 
 namespace Solidbody.Instrument.Checks;
 
 internal static class BodyChecks
 {
-    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. Walls(body), .. Controls(d.Body, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body), .. Wires(body)];
-
-    private static IEnumerable<Finding> Walls(Part body)
-    {
-        var rooms = body.Pockets;
-        for (var i = 0; i < rooms.Length; i++)
-            for (var j = i + 1; j < rooms.Length; j++)
-            {
-                if (!SameHeight(rooms[i], rooms[j]) || rooms[i].From == Side.Back && rooms[j].From == Side.Back) continue;
-                var wall = Gap(rooms[i].Region, rooms[j].Region);
-                if (!(wall >= Limits.BetweenRooms)) yield return BodyFindings.BetweenRooms(rooms[i].Name, rooms[j].Name, wall);
-            }
-        foreach (var room in rooms.Where(r => r.Name != RoomNames.NeckPocket))
-        {
-            var (wall, least) = (room.Region.Loops[0].Points.Min(p => -body.Outline.SignedDistance(p)), room.Name == RoomNames.CoverLedge ? Limits.LedgeToEdge : Limits.ToEdge);
-            if (!(wall >= least)) yield return BodyFindings.ToEdge(room.Name, wall, least);
-        }
-        foreach (var hole in body.Holes)
-            foreach (var room in rooms)
-            {
-                // Screws of the neck belong into its pocket, shafts into the control cavity.
-                if (!SameHeight(hole, room) || room.Name == RoomNames.NeckPocket && hole.Name.StartsWith("neck screw", StringComparison.Ordinal)) continue;
-                if (room.From == Side.Back && hole.From == Side.Front && room.Region.Contains(hole.Centre)) continue;
-                if (room.Region.SignedDistance(hole.Centre) - hole.Diameter / 2 is var wall && !(wall >= Limits.HoleToRoom)) yield return BodyFindings.HoleAtRoom(hole.Name, room.Name, wall);
-            }
-    }
-
-    private static bool SameHeight(Pocket a, Pocket b) => a.From == b.From || (a.From == Side.Front ? a : b).Floor.Z(0, 0) < (a.From == Side.Front ? b : a).Floor.Z(0, 0) + Limits.BetweenRooms;
-    private static bool SameHeight(Hole hole, Pocket room) => hole.From == room.From || (room.From == Side.Front ? room.Floor.Z(0, 0) < hole.Tip + Limits.HoleToRoom : hole.Tip < room.Floor.Z(0, 0) + Limits.HoleToRoom);
-    private static double Gap(Region a, Region b) => Math.Min(Segments.Gap(a.Loops[0], b), Segments.Gap(b.Loops[0], a));
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. Controls(d.Body, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body)];
 
     private static IEnumerable<Finding> Controls(BodyDefinition definition, Part body)
     {
@@ -82,12 +52,4 @@ internal static class BodyChecks
         if (definition.FrontEdgeRadius > 0 && !body.EdgeRounds.Any(e => e.From == Side.Front)) yield return BodyFindings.NoFrontPath(definition.FrontEdgeRadius);
         if (definition.Thickness - definition.FrontEdgeRadius - definition.BackEdgeRadius is var left && !(left >= Limits.UnderControls)) yield return BodyFindings.EdgesMeet(left);
     }
-
-    private static IEnumerable<Finding> Wires(Part body) =>
-        from bore in body.HandBores
-        let radius = bore.Diameter / 2
-        from hole in WireClearance.Obstacles(body.Holes, body.Pockets, Math.Min(bore.A.Z, bore.B.Z) - radius, Math.Max(bore.A.Z, bore.B.Z) + radius)
-        let wall = WireClearance.Wall(hole, bore.A.Plan, bore.B.Plan, bore.Diameter)
-        where !(wall >= Limits.HoleToRoom)
-        select BodyFindings.WireAtHole(bore.Name, hole.Name, wall);
 }

@@ -6,15 +6,6 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>What can be wrong with the body's rooms, holes and hardware.</summary>
 public static class BodyFindings
 {
-    public static Finding BetweenRooms(string a, string b, double wall) =>
-        new("WALL-01", wall > 0 ? Severity.Warns : Severity.Stops, $"body, between {a} and {b}", $"{Say.Mm(wall)} of wood", Say.AtLeast(Limits.BetweenRooms), Limits.Practice, $"move {a} and {b} apart.") { Title = "the wall between two rooms is thin" };
-
-    public static Finding ToEdge(string room, double wall, double least) =>
-        new("WALL-02", wall > 0 ? Severity.Warns : Severity.Stops, $"body, {room}", $"{Say.Mm(wall)} of wood to the body's edge", Say.AtLeast(least), Limits.Practice, $"move {room} inward, or make it smaller.") { Title = "a room is too near the body's edge" };
-
-    public static Finding HoleAtRoom(string hole, string room, double wall) =>
-        new("WALL-03", Severity.Stops, $"body, {hole} at {room}", $"{Say.Mm(wall)} of wood", Say.AtLeast(Limits.HoleToRoom), Limits.Practice, $"move {hole} or {room}.") { Title = "a hole meets a room it must not meet" };
-
     public static Finding ThinFront(double floor) =>
         new("CONTROL-01", Severity.Warns, "body, control cavity", $"{Say.Mm(floor)} of wood before the floor", Say.AtLeast(Limits.UnderControls), Limits.Practice, "raise the floor.") { Title = "little wood before the control cavity" };
 
@@ -50,7 +41,4 @@ public static class BodyFindings
 
     public static Finding EdgesMeet(double left) =>
         new("EDGE-02", Severity.Warns, "body, edges", $"{Say.Mm(left)} of upright side left between the rounded edges", Say.AtLeast(Limits.UnderControls), Limits.Practice, "take smaller radii.") { Title = "the rounded edges leave no side" };
-
-    public static Finding WireAtHole(string way, string hole, double wall) =>
-        new("WIRE-02", Severity.Warns, $"body, {way} at {hole}", $"{Say.Mm(wall)} of wood", Say.AtLeast(Limits.HoleToRoom), Limits.Practice, "move the hole, or lead the wire through another room.") { Title = "a wire way meets a screw or a string" };
 }

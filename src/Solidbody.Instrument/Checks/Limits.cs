@@ -7,6 +7,12 @@ internal static class Limits
 
     /// <summary>Wall between two rooms, and from a room to the body's edge; ledges are shallow and take less.</summary>
     public const double BetweenRooms = 5, ToEdge = 8, LedgeToEdge = 3, HoleToRoom = 2;
+    /// <summary>Wood between two holes, from a hole to the body's edge, and from a bore to edge or face.</summary>
+    public const double BetweenHoles = 2, HoleToEdge = 4, BoreToOutside = 4;
+    /// <summary>Wood round a strap button's screw, which carries the instrument; how far off the outline its place may be given.</summary>
+    public const double AroundStrapScrew = 5, StrapOffOutline = 3;
+    /// <summary>Level wood left between a rounded edge and a room's mouth.</summary>
+    public const double LandAtEdge = 1;
     /// <summary>Wood left under pocket, pickup cavity, and control cavity.</summary>
     public const double UnderPocket = 15, UnderPickup = 8, UnderControls = 5;
     /// <summary>Wood beyond a blind screw hole's tip; wood from a heel screw to the heel's side; screw to the joint of two pieces, beside the hole.</summary>

@@ -80,7 +80,7 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
             UpperBoutWidth = 296, UpperBoutAt = 0.805, UpperBoutSkew = 40, UpperBoutOffset = -5,
             Treble = Horn(48, 12, 46, 14, 19.4), Bass = Horn(102, 13, 57, 14, 18.4, margin: 10),
         }, BehindScale: 61, Pickups: 2, BridgePickupBeforeScale: 73.6, PickupSpacing: 74,
-            ControlsBeforeTail: 102.9, ControlsY: 112, ControlsLength: 120, ControlsWidth: 44, ControlsAngle: -12),
+            ControlsBeforeTail: 102.9, ControlsY: 109, ControlsLength: 120, ControlsWidth: 44, ControlsAngle: -12),
 
         new("travel", 609.6, 22, new OutlineDefinition
         {

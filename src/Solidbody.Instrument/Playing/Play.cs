@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Instrument.Checks;
+using Solidbody.Instrument.Walls;
 
 namespace Solidbody.Instrument.Playing;
 
@@ -12,7 +14,8 @@ internal static class Play
     {
         ArgumentNullException.ThrowIfNull(d);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var figures = Figures.None;
+        var figures = Figures.None with { BodyWalls = WallFinder.Of(parts[0]) };
+        findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         if (d.Tuning is null) findings.Add(TensionFindings.NotDescribed());
         return (figures, findings.ToImmutable());
     }
