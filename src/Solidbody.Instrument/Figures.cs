@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Playing;
 
 namespace Solidbody.Instrument;
 
@@ -10,4 +11,11 @@ public sealed record Figures
 
     /// <summary>Least wood in the body between every two voids and to edge and faces, up to <see cref="Walls.WallFinder.Interest"/>; the thinnest first. Right-handed.</summary>
     public ImmutableArray<Wall> BodyWalls { get; init; } = [];
+
+    /// <summary>Each string at pitch, from the lowest; empty when the file does not describe the strings.</summary>
+    public ImmutableArray<StringTension> Tension { get; init; } = [];
+    /// <summary>How alike the strings feel; null without strings.</summary>
+    public Feel? Feel { get; init; }
+    /// <summary>What another tuning makes of the strings.</summary>
+    public ImmutableArray<Retuning> Retunings { get; init; } = [];
 }

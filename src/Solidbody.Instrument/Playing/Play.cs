@@ -14,9 +14,16 @@ internal static class Play
     {
         ArgumentNullException.ThrowIfNull(d);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var figures = Figures.None with { BodyWalls = WallFinder.Of(parts[0]) };
+        var strings = StringTension.All(d);
+        var figures = Figures.None with
+        {
+            BodyWalls = WallFinder.Of(parts[0]),
+            Tension = strings,
+            Feel = Feel.Of(strings),
+            Retunings = Retuning.All(d, strings),
+        };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
-        if (d.Tuning is null) findings.Add(TensionFindings.NotDescribed());
+        findings.AddRange(TensionChecks.Of(d, strings, figures.Retunings));
         return (figures, findings.ToImmutable());
     }
 }

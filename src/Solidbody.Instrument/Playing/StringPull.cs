@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Materials;
 
 namespace Solidbody.Instrument.Playing;
 
@@ -10,8 +11,8 @@ namespace Solidbody.Instrument.Playing;
 /// <param name="CoreDiameter">Of the wire that carries the pull, mm: the whole of a plain string, the core of a wound one; null when a wound string's core is not given.</param>
 public sealed record StringPull(double Length, double Pitch, double UnitMass, double Tension, double? CoreDiameter)
 {
-    /// <summary>Density of music wire, kg/m³: convention, from memory; 7800 is read too, 0.6 % apart.</summary>
-    public const double SteelDensity = 7850;
+    /// <summary>Of plain strings and cores, kg/m³.</summary>
+    public const double SteelDensity = MusicWire.Density;
 
     /// <summary>Cross-section that carries the pull, mm².</summary>
     public double? Area => Math.PI / 4 * CoreDiameter * CoreDiameter;
