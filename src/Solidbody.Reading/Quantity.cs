@@ -6,7 +6,7 @@ using Solidbody.Geometry;
 namespace Solidbody.Reading;
 
 /// <summary>A kind of measured value as people write it: which units it takes, how it reads, how it is shown.
-/// A value read is in the kind's own written unit (mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m); <see cref="ToInside"/> takes it to the unit used inside.</summary>
+/// A value read is in the kind's own written unit (mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m, C, g, kg/m3, N/mm2, N); <see cref="ToInside"/> takes it to the unit used inside.</summary>
 public sealed partial class Quantity
 {
     /// <summary>What it is called: <c>length</c>.</summary>
@@ -21,11 +21,16 @@ public sealed partial class Quantity
     readonly (double Times, double Over) _inside;
     readonly LengthUnit _shown;
 
+    /// <summary>What a unit reads where the written unit reads nothing: 32 F.</summary>
+    (string Unit, decimal At) Freezing { get; init; }
+
     Quantity(string noun, string forms, (double, double) inside, decimal? bareFactor, LengthUnit shown, params ImmutableArray<(string, decimal)> units) =>
         (Noun, Forms, _inside, _bareFactor, _shown, _units) = (noun, forms, inside, bareFactor, shown, units);
 
     /// <summary>International yard and pound agreement, 1959: exact. Millimetres; grams.</summary>
     const decimal Inch = 25.4m, Pound = 453.59237m;
+    /// <summary>Newtons: the pound at standard gravity, 9.80665 m/s², exact by definition.</summary>
+    const decimal PoundForce = Pound / 1000 * 9.80665m;
 
     /// <summary>A length; a number without a unit takes the file's declared one.</summary>
     /// <param name="declared">The file's <c>units</c>; null when it declares none.</param>
@@ -44,10 +49,15 @@ public sealed partial class Quantity
     public static Quantity Frequency { get; } = new("frequency", "`440` or `440 Hz`", (1, 1), 1, default, ("Hz", 1));
     /// <summary>Mass of a string's length.</summary>
     public static Quantity UnitMass { get; } = new("unit mass", "`6.8 g/m`, `0.0068 kg/m`, `0.00038 lb/in`", (1, 1000), null, default, ("g/m", 1), ("kg/m", 1000), ("lb/in", Pound * 1000 / Inch));
+    public static Quantity Temperature { get; } = new("temperature", "`20 C`, `68 F`", (1, 1), null, default, ("C", 1), ("F", 5m / 9)) { Freezing = ("F", 32) };
+    public static Quantity Mass { get; } = new("mass", "`35 g`, `0.3 kg`, `1.2 oz`, `0.6 lb`", (1, 1000), null, default, ("g", 1), ("kg", 1000), ("oz", Pound / 16), ("lb", Pound));
+    public static Quantity Density { get; } = new("density", "`560 kg/m3`, `0.56 g/cm3`, `35 lb/ft3`", (1, 1), null, default, ("kg/m3", 1), ("g/cm3", 1000), ("lb/ft3", Pound * 1_000_000 / (12 * 12 * 12 * Inch * Inch * Inch)));
+    public static Quantity Stress { get; } = new("stress", "`9500 N/mm2`, `9.5 GPa`, `1380000 psi`", (1, 1), null, default, ("N/mm2", 1), ("MPa", 1), ("GPa", 1000), ("psi", PoundForce / (Inch * Inch)));
+    public static Quantity Force { get; } = new("force", "`2600 N`, `590 lbf`", (1, 1), null, default, ("N", 1), ("lbf", PoundForce));
     /// <summary>A number without a unit, such as a ratio.</summary>
     public static Quantity Number { get; } = new("number", "`0.285`", (1, 1), 1, default, ("", 1));
 
-    /// <summary>From the written unit to the one used inside: radians, mm/s, turns a second, kg/m; lengths, accelerations, power and frequencies are the same.</summary>
+    /// <summary>From the written unit to the one used inside: radians, mm/s, turns a second, kg/m, kg; lengths, accelerations, power and frequencies are the same.</summary>
     public double ToInside(double written) => written * _inside.Times / _inside.Over;
 
     /// <summary>Reads a value with or without its unit.</summary>
@@ -80,11 +90,11 @@ public sealed partial class Quantity
             if (under is < 2 or > FinestDenominator) return No($"use a denominator from 2 to {FinestDenominator}", out remedy);
             if (over == 0 || over >= under) return No("write a whole number and a proper fraction, such as `1-3/4 in`", out remedy);
             var whole = match.Groups["whole"].Success ? int.Parse(match.Groups["whole"].Value, CultureInfo.InvariantCulture) : 0;
-            return Yes((whole * under + over) * factor / under, match.Groups["sign"].Value, out written, out remedy);
+            return Yes(Signed(match, whole * under + over) * factor / under, out written, out remedy);
         }
         if (!decimal.TryParse(match.Groups["number"].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || Math.Abs(number) > Largest)
             return No("write a number of a sensible size", out remedy);
-        return Yes(number * factor, match.Groups["sign"].Value, out written, out remedy);
+        return Yes((Signed(match, number) - (unit == Freezing.Unit ? Freezing.At : 0)) * factor, out written, out remedy);
     }
 
     /// <summary>A value in the written unit, for a reader; a length in the file's unit.</summary>
@@ -114,10 +124,12 @@ public sealed partial class Quantity
         return false;
     }
 
-    static bool Yes(decimal magnitude, string sign, out double written, out string remedy)
+    static decimal Signed(Match match, decimal magnitude) => match.Groups["sign"].Value == "-" ? -magnitude : magnitude;
+
+    static bool Yes(decimal value, out double written, out string remedy)
     {
         // Through text: parsing a decimal's digits rounds correctly, the cast need not.
-        written = double.Parse((sign == "-" ? -magnitude : magnitude).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        written = double.Parse(value.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
         remedy = "";
         return true;
     }

@@ -4,7 +4,7 @@ using Solidbody.Geometry;
 
 namespace Solidbody.Reading;
 
-/// <content>Single values. Bounds and defaults are in the unit people write: mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m; what comes back is in the unit used inside.
+/// <content>Single values. Bounds and defaults are in the unit people write: mm, deg, mm/min, mm/s2, rpm, W, Hz, g/m, C, g, kg/m3, N/mm2, N; what comes back is in the unit used inside.
 /// A default of null means that the key must be given.</content>
 public sealed partial class TableReader
 {
@@ -52,6 +52,25 @@ public sealed partial class TableReader
     /// <summary>A mass of a unit length that may be left out. Bounds in g/m.</summary>
     /// <returns>kg/m; null when the person did not write it.</returns>
     public double? UnitMassIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.UnitMass, key, least, most, what);
+
+    /// <returns>°C.</returns>
+    public double Temperature(string key, double least, double most, double? or, string what) => Measured(Quantity.Temperature, key, least, most, or, what);
+
+    /// <summary>Bounds and default in g.</summary>
+    /// <returns>kg.</returns>
+    public double Mass(string key, double least, double most, double? or, string what) => Measured(Quantity.Mass, key, least, most, or, what);
+
+    /// <returns>kg/m³; null when the person did not write it.</returns>
+    public double? DensityIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Density, key, least, most, what);
+
+    /// <returns>N/mm²; null when the person did not write it.</returns>
+    public double? StressIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Stress, key, least, most, what);
+
+    /// <returns>N; null when the person did not write it.</returns>
+    public double? ForceIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Force, key, least, most, what);
+
+    /// <summary>A number without a unit that may be left out.</summary>
+    public double? NumberIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Number, key, least, most, what);
 
     /// <summary>A number without a unit.</summary>
     public double Number(string key, double least, double most, double? or, string what) => Measured(Quantity.Number, key, least, most, or, what);

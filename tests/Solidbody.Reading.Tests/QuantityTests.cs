@@ -52,6 +52,22 @@ public class QuantityTests
     public void A_bare_number_takes_the_declared_unit(string text, double millimetres) =>
         Assert.Equal(millimetres, Read(Quantity.Length(LengthUnit.Inch), text));
 
+    /// <summary>Exact by definition: 1 lb = 0.45359237 kg, standard gravity 9.80665 m/s², 0 °C = 32 °F, 100 °C = 212 °F. −40 is the same in both.</summary>
+    [Fact]
+    public void Other_units_are_the_international_ones()
+    {
+        Assert.Equal(100, Read(Quantity.Temperature, "212 F"), 12);
+        Assert.Equal(0, Read(Quantity.Temperature, "32 F"));
+        Assert.Equal(-40, Read(Quantity.Temperature, "-40 F"), 12);
+        Assert.Equal(-5.5, Read(Quantity.Temperature, "-5.5 C"));
+        Assert.Equal(453.59237, Read(Quantity.Mass, "16 oz"));
+        Assert.Equal(453.59237, Read(Quantity.Mass, "1 lb"));
+        Assert.Equal(16.018463373960142, Read(Quantity.Density, "1 lb/ft3"), 12);
+        Assert.Equal(4.4482216152605, Read(Quantity.Force, "1 lbf"), 12);
+        Assert.Equal(6.894757293168361, Read(Quantity.Stress, "1000 psi"), 12);
+        Assert.Equal(9500, Read(Quantity.Stress, "9.5 GPa"));
+    }
+
     [Theory]
     [InlineData("44,5 mm", "write a decimal point: `44.5 mm`")]
     [InlineData("2 ft", "give it in mm, in or \"")]

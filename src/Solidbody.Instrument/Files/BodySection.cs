@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -16,7 +15,7 @@ static class BodySection
     public static BodyDefinition Read(TableReader body, StringFan strings, double boardEnd, double heelWidth, double heelLength)
     {
         var basis = strings.Basis;
-        var wood = body.Word("wood", Woods.All.Select(w => w.Key), "red-alder", "wood of the body");
+        var wood = body.Word("wood", basis.Woods, "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
         var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
         var pocket = ReadPocket(body.Table("pocket"), heelLength);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -20,7 +19,7 @@ static class FretboardSection
     public static FretboardDefinition Read(TableReader board, StringFan strings)
     {
         var basis = strings.Basis;
-        var wood = board.Word("wood", Woods.All.Select(w => w.Key), "indian-rosewood", "wood of the fretboard");
+        var wood = board.Word("wood", basis.Woods, "indian-rosewood", "wood of the fretboard");
         var thickness = board.Length("thickness", 4, 10, 6.35, "on the centre line");
         var radius = board.Length("radius", 150, 1000, basis.IsBass && basis.Strings >= ManyStrings ? FlatRadius : UsualRadius, "radius of the playing face at the nut");
         var beyond = board.Length("beyond_last_fret", 3, 30, 6, "board beyond the last fret; the neck's heel ends with it");

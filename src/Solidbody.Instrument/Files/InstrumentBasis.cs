@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Solidbody.Instrument.Files;
 
 /// <summary>What every other default hangs on.</summary>
@@ -6,6 +8,9 @@ sealed record InstrumentBasis(Hand Hand, int Strings, double Scale, int Frets)
 {
     /// <summary>From here on an instrument is taken for a bass: 30 in, common practice, no source.</summary>
     public const double BassScale = 762;
+
+    /// <summary>Keys of the woods that may be named: the table's and the file's own.</summary>
+    public ImmutableArray<string> Woods { get; init; } = [];
 
     public bool IsBass => Scale >= BassScale;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -21,6 +22,8 @@ public static class InstrumentFile
     static InstrumentDefinition ReadInstrument(TableReader file)
     {
         var (name, basis) = ReadBasis(file);
+        var woods = WoodsSection.Read(file);
+        basis = basis with { Woods = [.. Woods.All.Select(w => w.Key).Union(woods.Select(w => w.Wood.Key))] };
         var (nut, fretboard, neck, headstock, body, action) = (file.Table("nut"), file.Table("fretboard"), file.Table("neck"), file.Table("headstock"), file.Table("body"), file.Table("action"));
 
         // The strings run from nut to bridge: most defaults hang on these three.
@@ -44,6 +47,7 @@ public static class InstrumentFile
             Headstock = HeadstockSection.Read(headstock, basis),
             Body = BodySection.Read(body, strings, boardEnd, boardValue.WidthAtEnd, neckValue.Heel.Length),
             Action = ActionSection.Read(action, basis),
+            Woods = woods,
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
         };
         ActionSection.RefuseTheFreeMeasure(definition.Action.Free, action, neck, body);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -29,7 +28,7 @@ static class NeckSection
     {
         var thickness = basis.IsBass ? (Fret1: 21.5, Fret12: 23.5) : (Fret1: 20.5, Fret12: 22.5);
         var (wood, fret1, fret12) = (
-            neck.Word("wood", Woods.All.Select(w => w.Key), "sugar-maple", "wood of the neck"),
+            neck.Word("wood", basis.Woods, "sugar-maple", "wood of the neck"),
             neck.Length("thickness_at_fret_1", 16, 30, thickness.Fret1, "with the fretboard, on the centre line"),
             neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
         return new NeckDefinition

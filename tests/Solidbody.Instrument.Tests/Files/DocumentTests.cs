@@ -10,6 +10,8 @@ public class DocumentTests
     static readonly string Strings = string.Concat(Enumerable.Repeat("[[tuning.strings]]\nnote = \"E2\"\ngauge = 1\nwound = true\nunit_mass = \"5 g/m\"\n", 6))
         + "[[tuning.also]]\nname = \"low\"\nnotes = \"D2 D2 D2 D2 D2 D2\"\n";
 
+    const string OwnWood = "[[woods]]\nkey = \"plum\"\n";
+
     const string Begin = "<!-- keys -->\n", End = "<!-- end of keys -->";
 
     [Fact]
@@ -18,7 +20,7 @@ public class DocumentTests
         var tables = KeyTable.Markdown([
             ("six strings, 25 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n")),
             ("four strings, 34 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 863.6\n"))],
-            InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\n" + Strings));
+            InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\n" + Strings + OwnWood));
         var path = Path.Combine(Repository.Root, "docs", "instrument-file.md");
         var document = File.ReadAllText(path);
         var (from, to) = (document.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length, document.IndexOf(End, StringComparison.Ordinal));
