@@ -14,6 +14,8 @@ public static class ProfileCutting
     private const double LeadOff = 0.3;
     /// <summary>Length over which it does so, mm.</summary>
     private const double LeadLength = 5;
+    /// <summary>In so many chords, so that it leaves a curved wall too: over one of 5 mm a wall of radius 12 mm would be cut by 0.17 mm.</summary>
+    private const int LeadSteps = 8;
 
     /// <summary>Follows the outline at the cutter's radius plus a leave, down in steps; enters by a ramp along the path; rises over tabs.</summary>
     /// <param name="s">A finishing pass has StepDown of the whole depth.</param>
@@ -60,7 +62,8 @@ public static class ProfileCutting
             }
             // Only a finishing pass, at full depth, marks the wall where it ends; a roughing lap would slot the waste beside it.
             if (levels.Length == 1 && !TabsBetween(station - LeadLength, station + LeadLength).Any())
-                path.Line(line.At(station + LeadLength) + LeadOff * line.Direction(station + LeadLength).Left, wood);
+                for (var k = 1; k <= LeadSteps; k++)
+                    if (station + LeadLength * k / LeadSteps is var at) path.Line(line.At(at) + LeadOff * k / LeadSteps * line.Direction(at).Left, wood);
         }
 
         /// <summary>The middle of the longest stretch between tabs, or of the longest chord.</summary>
