@@ -15,6 +15,7 @@ internal static class Mirror
         Holes = [.. p.Holes.Select(h => h with { Centre = Of(h.Centre) })],
         Slots = [.. p.Slots.Select(s => s with { A = Of(s.A), B = Of(s.B) })],
         Flats = [.. p.Flats.Select(f => f with { Region = f.Region.Mirrored })],
+        CarvedZones = [.. p.CarvedZones.Select(z => z with { Region = z.Region.Mirrored })],
         // Reversed, so that the wood stays on the path's left.
         EdgeRounds = [.. p.EdgeRounds.Select(e => e with { Path = [.. e.Path.Reverse().Select(Of)] })],
         HandBores = [.. p.HandBores.Select(b => b with { A = Of(b.A), B = Of(b.B) })],

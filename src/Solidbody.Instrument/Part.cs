@@ -27,6 +27,8 @@ public sealed record Part
     public ImmutableArray<Slot> Slots { get; init; } = [];
     /// <summary>Level stretches of a carved face (heel, headstock back): a flat cutter makes these, the ball-end the rest.</summary>
     public ImmutableArray<Flat> Flats { get; init; } = [];
+    /// <summary>Stretches of a planed face that a ball-end carves: a sloping headstock, the contours of a body.</summary>
+    public ImmutableArray<CarvedZone> CarvedZones { get; init; } = [];
     public ImmutableArray<EdgeRound> EdgeRounds { get; init; } = [];
     /// <summary>Wire ways and side bores made by hand: no program cuts them.</summary>
     public ImmutableArray<HandBore> HandBores { get; init; } = [];
@@ -83,6 +85,12 @@ public sealed record Hole(string Name, Side From, Point2 Centre, double Diameter
 /// <param name="Region">Plan; may reach beyond the outline.</param>
 /// <param name="Z">Its height, part frame.</param>
 public sealed record Flat(string Name, Side From, Region Region, double Z);
+
+/// <summary>A stretch of a planed face that is carved: there the face follows <see cref="Part.Front"/> or <see cref="Part.Back"/>, elsewhere that height is the planed face's own.</summary>
+/// <param name="Name">Such as <c>headstock face</c>.</param>
+/// <param name="From">The face it belongs to; <see cref="FaceFinish.AsPlaned"/>.</param>
+/// <param name="Region">Plan; may reach beyond the outline. Zones of a side lie apart. On its edge inside the outline the face runs out into the planed one: level with it, without a step or a hollow.</param>
+public sealed record CarvedZone(string Name, Side From, Region Region);
 
 /// <summary>A thin straight slot whose floor follows the front face at a stated depth: a fret slot.</summary>
 /// <param name="Name">Such as <c>fret 7</c>.</param>

@@ -75,7 +75,7 @@ public static class PacketMaker
     private static double LeftoverLimit(Part part, Side side)
     {
         var finish = side == Side.Front ? part.FrontFinish : part.BackFinish;
-        return Tolerances.Gouge + (finish == FaceFinish.AsPlaned ? 0 : new ProofSettings().Scallop);
+        return Tolerances.Gouge + (finish == FaceFinish.AsPlaned && !part.CarvedZones.Any(z => z.From == side) ? 0 : new ProofSettings().Scallop);
     }
 
     private static SheetInput SheetOf(PacketInput input, SetUp setUp)

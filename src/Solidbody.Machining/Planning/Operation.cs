@@ -51,8 +51,8 @@ public abstract record Work
 /// <param name="Bottom">Z of a bored floor, or of a drill's tip.</param>
 public sealed record RoundHole(Point2 Centre, double Diameter, double Mouth, double Bottom);
 
-/// <summary>A bridge left standing: its middle on the outline, its length along it, its upper face.</summary>
-public sealed record Bridge(Point2 At, double Length, double Top);
+/// <summary>A bridge left standing: its middle on the outline, its length along it, its upper face, and what it stands on: the bed, or the air over a carved zone.</summary>
+public sealed record Bridge(Point2 At, double Length, double Top, double Foot = 0);
 
 /// <summary>A thin slot's middle line, and its depth below the face.</summary>
 public sealed record ThinSlot(Point2 A, Point2 B, double Depth);

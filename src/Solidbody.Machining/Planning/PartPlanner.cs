@@ -188,10 +188,10 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         return new($"screw {number}", new(at.X - r, at.Y - r, 0, at.X + r, at.Y + r, top + shop.HoldDowns.ScrewHeadHeight));
     }
 
-    /// <summary>In the part frame the tab is all the wood left standing: from its upper face down to the bed.</summary>
+    /// <summary>In the part frame the tab is all the wood left standing: from its upper face down to its foot.</summary>
     private static Tab TabOf(Bridge bridge, LaidPart laid)
     {
-        var (a, b) = (laid.PartZ(0), laid.PartZ(bridge.Top));
+        var (a, b) = (laid.PartZ(bridge.Foot), laid.PartZ(bridge.Top));
         return new(laid.Point(bridge.At), bridge.Length, Math.Min(a, b), Math.Max(a, b));
     }
 }

@@ -19,5 +19,10 @@ internal static class PlanFindings
         PlanPractice.Source, "sand the line where the halves meet, or add an outline cutter that reaches through")
     { Title = "No cutter reaches through: the outline is cut from both sides" };
 
+    public static Finding ZoneEdge(string place, Solidbody.Geometry.Point2 at, double off) => new("PLAN-04", Severity.Stops, Say($"{place} at x {at.X:0.0}, y {at.Y:0.0}"),
+        Say($"{off:0.00} mm from the planed face"), "level with it, falling away", "a ball-end runs a carved zone out into its face, no wall and no hollow",
+        "carve the zone so far that it ends level with the face")
+    { Title = "A carved zone does not run out into its face" };
+
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

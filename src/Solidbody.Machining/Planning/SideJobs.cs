@@ -15,6 +15,7 @@ internal sealed class SideJobs
     private readonly bool sparing;
     private readonly List<Job> jobs = [];
     private readonly List<(Region Region, double Floor, Job Job)> rooms = [];
+    private readonly List<Region> swept = [];
     private readonly List<Finding> findings = [];
 
     /// <param name="laid">The part with this side up.</param>
@@ -37,8 +38,9 @@ internal sealed class SideJobs
     public double Sweep { get; private set; }
     /// <summary>How far beyond the outline the tip goes for that, mm.</summary>
     public double Reach { get; private set; }
-    /// <summary>Rooms that run out of the outline, part frame: cutters go there too.</summary>
-    public IEnumerable<Region> Mouths => rooms.Select(r => laid.Region(r.Region)).Where(r => r.Loops.SelectMany(l => l.Points).Any(p => !Part.Outline.Contains(p)));
+    /// <summary>Rooms that run out of the outline, and what is swept round carved zones, part frame: cutters go there too.</summary>
+    public IEnumerable<Region> Mouths => swept.Select(laid.Region).Concat(RoomMouths);
+    private IEnumerable<Region> RoomMouths => rooms.Select(r => laid.Region(r.Region)).Where(r => r.Loops.SelectMany(l => l.Points).Any(p => !Part.Outline.Contains(p)));
 
     private Part Part => laid.Part;
     private string Place(string feature) => $"{Part.Name}, {feature}";
@@ -47,7 +49,12 @@ internal sealed class SideJobs
     public void AddFeatures()
     {
         if (laid.Finish != FaceFinish.AsPlaned) AddFace();
-        else foreach (var flat in Part.Flats.Where(f => f.From == laid.Up)) AddFlat(flat, laid.Region(flat.Region), laid.Top);
+        else
+        {
+            foreach (var flat in Part.Flats.Where(f => f.From == laid.Up)) AddFlat(flat, laid.Region(flat.Region), laid.Top);
+            foreach (var zone in Part.CarvedZones.Where(z => z.From == laid.Up))
+                foreach (var region in Offsets.Intersection(laid.Region(zone.Region), laid.Outline)) AddZone(zone.Name, region);
+        }
         foreach (var pocket in Nested(Part.Pockets.Where(p => p.From == laid.Up))) AddPocket(pocket);
         foreach (var holes in Part.Holes.Where(h => h.From == laid.Up).GroupBy(h => (Family(h.Name), h.Diameter))) AddHoles(holes.Key.Item1, [.. holes]);
         foreach (var edge in Part.EdgeRounds.Where(e => e.From == laid.Up)) AddEdge(edge);
@@ -95,36 +102,18 @@ internal sealed class SideJobs
 
     private void AddFace()
     {
-        var carve = new Carving(laid, machine);
-        var balls = rack.Balls.Where(b => carve.Suits(b) && CutterRack.Reaches(b, laid.Top - carve.LowestEdge, laid.Top - carve.Tip(b))).ToImmutableArray();
+        var carve = new Carving(laid.Face, laid.Outline, laid.Top, machine);
         var what = laid.Finish == FaceFinish.CarvedAcross ? "carved back" : "playing face";
         if (laid.Finish == FaceFinish.CarvedAcross && laid.Up == Side.Front) what = "carved front";
-        if (balls.IsEmpty)
-        {
-            findings.Add(CutterFindings.NoBall(Place(what), carve.LargestRadius, laid.Top - carve.LowestEdge + PlanPractice.ColletRoom));
-            return;
-        }
-        var ball = sparing ? balls[^1] : balls[0];
+        if (BallFor(what, carve) is not { } ball) return;
         var outline = laid.Outline;
-        // Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there.
-        var cleared = ball.Diameter + PlanPractice.CarveLeave;
+        var cleared = Cleared(ball);
         var zone = Offsets.Of(outline, cleared)[0];
         Sweep = Math.Max(Sweep, cleared);
         Reach = Math.Max(Reach, ball.Radius);
         var lowest = Math.Min(carve.Tip(ball), carve.LowestEdge);
         var surface = laid.Face;
-        if (carve.MostWood > ball.Radius / 2)
-        {
-            var depth = laid.Top - carve.LowestEdge;
-            var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
-            if (cutters.IsEmpty) findings.Add(CutterFindings.TooShort(Place(what), depth, depth + PlanPractice.ColletRoom, rack.Flat));
-            else
-            {
-                Reach = Math.Max(Reach, cleared - cutters.Min(c => c.Radius));
-                Add($"{what}, rough", Stage.Rough, cutters, (c, _) =>
-                    [new("", new Work.RoughFace(surface, Offsets.Of(outline, Math.Max(0, cleared - c.Radius))[0], laid.Top, PlanPractice.CarveLeave, carve.LowestEdge))]);
-            }
-        }
+        if (AddRough(what, outline, carve, ball) is { IsEmpty: false } roughers) Reach = Math.Max(Reach, cleared - roughers.Min(c => c.Radius));
         var flats = Part.Flats.Where(f => f.From == laid.Up).Select(f => (Flat: f, Zones: Offsets.Intersection(laid.Region(f.Region), zone))).ToList();
         var made = new List<Region>();
         foreach (var (flat, zones) in flats)
@@ -138,6 +127,56 @@ internal sealed class SideJobs
         var skip = made.Count == 0 ? null : new Region(Offsets.Union(made).SelectMany(r => r.Loops));
         Add(what, Stage.Surface, [ball], (_, _) =>
             [new("", new Work.FinishFace(surface, outline, laid.Finish == FaceFinish.SurfacedAlong, PlanPractice.Scallop, lowest, skip))]);
+    }
+
+    /// <summary>A carved stretch of a planed face, within the outline.</summary>
+    private void AddZone(string name, Region zone)
+    {
+        var surface = laid.Face;
+        if (Carving.EdgeFault(surface, zone, laid.Outline, laid.Top) is var (at, off))
+        {
+            findings.Add(PlanFindings.ZoneEdge(Place(name), laid.Point(at), off));
+            return;
+        }
+        var carve = new Carving(surface, zone, laid.Top, machine);
+        if (BallFor(name, carve) is not { } ball) return;
+        AddRough(name, zone, carve, ball);
+        swept.AddRange(Offsets.Of(zone, Cleared(ball)));
+        // The planed face beside the zone carries the ball too, or it would roll over the zone's edge into it; it has no need of passes, up to where nothing carries.
+        Region Within(double by) => Offsets.Intersection(Offsets.Of(zone, by)[0], laid.Outline).First(r => !Offsets.Intersection(r, zone).IsEmpty);
+        var (wide, planed) = (Within(ball.Diameter), Offsets.Difference(Within(2 * ball.Diameter), zone));
+        var skip = planed.IsEmpty ? null : new Region(planed.SelectMany(r => r.Loops));
+        var along = zone.Bounds.Width >= zone.Bounds.Height;
+        Add(name, Stage.Surface, [ball], (_, _) =>
+            [new("", new Work.FinishFace(surface, wide, along, PlanPractice.Scallop, Math.Min(carve.Tip(ball), carve.LowestEdge), skip))]);
+    }
+
+    /// <summary>The ball-end for a curved face; null, with a finding, when none suits.</summary>
+    private Cutter? BallFor(string what, Carving carve)
+    {
+        var balls = rack.Balls.Where(b => carve.Suits(b) && CutterRack.Reaches(b, laid.Top - carve.LowestEdge, laid.Top - carve.Tip(b))).ToList();
+        if (balls.Count > 0) return sparing ? balls[^1] : balls[0];
+        findings.Add(CutterFindings.NoBall(Place(what), carve.LargestRadius, laid.Top - carve.LowestEdge + PlanPractice.ColletRoom));
+        return null;
+    }
+
+    /// <summary>Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there.</summary>
+    private static double Cleared(Cutter ball) => ball.Diameter + PlanPractice.CarveLeave;
+
+    /// <returns>The cutters that bring the face near; none where the ball-end takes the little wood there is.</returns>
+    private ImmutableArray<Cutter> AddRough(string what, Region zone, Carving carve, Cutter ball)
+    {
+        if (carve.MostWood <= ball.Radius / 2) return [];
+        var (surface, cleared, depth) = (laid.Face, Cleared(ball), laid.Top - carve.LowestEdge);
+        var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
+        if (cutters.IsEmpty)
+        {
+            findings.Add(CutterFindings.TooShort(Place(what), depth, depth + PlanPractice.ColletRoom, rack.Flat));
+            return [];
+        }
+        Add($"{what}, rough", Stage.Rough, cutters, (c, _) =>
+            [new("", new Work.RoughFace(surface, Offsets.Of(zone, Math.Max(0, cleared - c.Radius))[0], laid.Top, PlanPractice.CarveLeave, carve.LowestEdge))]);
+        return cutters;
     }
 
     /// <returns>The cutters that may make it, widest first.</returns>

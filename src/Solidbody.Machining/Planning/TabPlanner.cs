@@ -27,7 +27,26 @@ internal static class TabPlanner
             if (places.Any(q => q.DistanceTo(next) < 2 * length)) break;
             places.Add(next);
         }
-        return [.. places.OrderBy(p => p.X).ThenBy(p => p.Y).Select(p => new Bridge(p, length, Underside(laid, p, cutFromBelow) + PlanPractice.TabThickness))];
+        return [.. places.OrderBy(p => p.X).ThenBy(p => p.Y).Select(p =>
+        {
+            var (under, zone) = (Underside(laid, p, cutFromBelow), UnderZone(laid, outline, p, length));
+            return new Bridge(p, length, Math.Max(under, zone?.Highest ?? 0) + PlanPractice.TabThickness, zone?.Lowest ?? 0);
+        })];
+    }
+
+    /// <summary>What a carved zone of the side that lies down has left over the bed along a tab: highest over its length, lowest as far as a cutter's round end leaves wood;
+    /// null where there is none.</summary>
+    private static (double Lowest, double Highest)? UnderZone(LaidPart laid, Loop outline, Point2 at, double length)
+    {
+        var (part, down) = (laid.Part, laid.Up == Side.Front ? Side.Back : Side.Front);
+        if (!part.CarvedZones.Any(z => z.From == down && z.Region.SignedDistance(laid.Point(at)) < PlanPractice.TabThickness)) return null;
+        var face = laid.Height(down == Side.Front ? part.Front : part.Back);
+        var chord = Enumerable.Range(0, outline.Points.Length).Select(i => (A: outline.Points[i], B: outline.Points[(i + 1) % outline.Points.Length]))
+            .MinBy(c => (0.5 * (c.A + c.B)).DistanceTo(at) - c.A.DistanceTo(c.B) / 2);
+        var along = (chord.B - chord.A).Unit;
+        double Under(double s) => face.Z(at.X + s * along.X, at.Y + s * along.Y);
+        double[] near = [Under(-length / 2), Under(0), Under(length / 2)], far = [.. near, Under(-3 * length / 2), Under(3 * length / 2)];
+        return (Math.Max(0, far.Min() - PlanPractice.CarveLeave), near.Max());
     }
 
     /// <summary>Lowest wood over the bed there: rooms, dropped faces and rounded edges of the side that lies down have already taken what was below.</summary>

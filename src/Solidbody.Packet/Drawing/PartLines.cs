@@ -25,6 +25,8 @@ internal static class PartLines
                 lines.AddRange(Inside(part, new Region(Strip(slot)), LineRole.Fine));
         foreach (var flat in part.Flats.Where(f => f.From == seen))
             lines.AddRange(Inside(part, flat.Region, LineRole.Fine));
+        foreach (var zone in part.CarvedZones.Where(z => z.From == seen))
+            lines.AddRange(Inside(part, zone.Region, LineRole.Fine));
         foreach (var pocket in part.Pockets.Where(p => p.Through || p.From == seen))
             lines.AddRange(Inside(part, pocket.Region, LineRole.Feature));
         foreach (var hole in part.Holes.Where(h => h.Through || h.From == seen))

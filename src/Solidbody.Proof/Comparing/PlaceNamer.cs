@@ -31,6 +31,8 @@ internal sealed class PlaceNamer(Part part)
             foreach (var slot in part.Slots) Offer(slot.Name, ToLine(p, slot.A, slot.B) - slot.Width / 2, slot.A.DistanceTo(slot.B) * slot.Width);
         foreach (var flat in part.Flats)
             if (flat.From == side) Offer(flat.Name, flat.Region.SignedDistance(p, Near), flat.Region.Area);
+        foreach (var zone in part.CarvedZones)
+            if (zone.From == side) Offer(zone.Name, zone.Region.SignedDistance(p, Near), zone.Region.Area);
         Offer("outline", Math.Abs(part.Outline.SignedDistance(p, Near)), 0);
         return name;
     }
