@@ -12,3 +12,10 @@ public sealed record LevelHeight(double At) : IHeight
 {
     public double Z(double x, double y) => At;
 }
+
+/// <summary>A plane that rises along x: <paramref name="At"/> where x is <paramref name="X"/>.</summary>
+/// <param name="Slope">Rise per mm of x.</param>
+public sealed record SlopedHeight(double At, double X, double Slope) : IHeight
+{
+    public double Z(double x, double y) => At + (x - X) * Slope;
+}

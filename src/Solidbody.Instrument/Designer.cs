@@ -17,8 +17,9 @@ public static class Designer
     public static Design Design(InstrumentDefinition definition)
     {
         ArgumentNullException.ThrowIfNull(definition);
+        (definition, var unsolved) = StringHeight.Solve(definition);
         // What the shapes need before they can be drawn.
-        var findings = Foundations.Check(definition);
+        ImmutableArray<Finding> findings = [.. unsolved, .. Foundations.Check(definition)];
         var (outline, outlineFindings) = BodyOutline.Build(definition.Body.Outline, NeckJoint.Of(definition));
         findings = [.. findings, .. outlineFindings];
         if (outline is null || NeckProfile.Named(definition.Neck.Profile) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))

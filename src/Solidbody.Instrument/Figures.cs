@@ -18,4 +18,7 @@ public sealed record Figures
     public Feel? Feel { get; init; }
     /// <summary>What another tuning makes of the strings.</summary>
     public ImmutableArray<Retuning> Retunings { get; init; } = [];
+
+    /// <summary>How the strings lie over frets and body.</summary>
+    public StringHeights? Heights { get; init; }
 }

@@ -56,7 +56,9 @@ internal static class BodyMaker
         var (mouth, end) = (joint.ShoulderX - RunOut, joint.HeelEnd + joint.Clearance);
         var (atMouth, atEnd) = (PocketHalfWidth(d, mouth), PocketHalfWidth(d, end));
         var region = new Region(RoundedPolygon.Of((new(mouth, -atMouth), 0), (new(end, -atEnd), joint.PocketCorner), (new(end, atEnd), joint.PocketCorner), (new(mouth, atMouth), 0)));
-        return new(RoomNames.NeckPocket, Side.Front, region, new LevelHeight(-d.Body.Pocket.Depth), Fit: true) { IsOpenAtSide = true };
+        var seat = NeckSeat.Of(d);
+        IHeight floor = seat.FloorSlope == 0 ? new LevelHeight(-d.Body.Pocket.Depth) : new SlopedHeight(-d.Body.Pocket.Depth, seat.HeelEnd, seat.FloorSlope);
+        return new(RoomNames.NeckPocket, Side.Front, region, floor, Fit: true) { IsOpenAtSide = true };
     }
 
     private static Pocket Pickup(PickupDefinition p) =>
@@ -87,9 +89,10 @@ internal static class BodyMaker
     {
         var (screws, back) = (d.Neck.Heel.Screws, -d.Body.Thickness);
         var hasRecess = screws.Recess > 0 && screws.RecessDepth > 0;
-        var reach = -d.Body.Pocket.Depth + Drilling.Overlap;
+        var seat = NeckSeat.Of(d);
         foreach (var (p, i) in HeelScrews.Of(screws, joint).Select((p, i) => (p, i + 1)))
         {
+            var reach = seat.FloorZ(p.X) + Drilling.Overlap;
             if (hasRecess) yield return new($"neck screw recess {i}", Side.Back, p, screws.Recess, back, back + screws.RecessDepth, back + screws.RecessDepth);
             yield return new($"neck screw {i}", Side.Back, p, screws.Clearance, hasRecess ? back + screws.RecessDepth : back, reach, reach + Drilling.Cone(screws.Clearance)) { Into = RoomNames.NeckPocket };
         }

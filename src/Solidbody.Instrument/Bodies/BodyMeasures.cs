@@ -20,7 +20,7 @@ internal static class BodyMeasures
     {
         var (pocket, joint) = (d.Body.Pocket, NeckJoint.Of(d));
         var middle = joint.HeelEnd - d.Neck.Heel.Screws.FromEnd - d.Neck.Heel.Screws.AlongX / 2;
-        yield return new("neck pocket depth", pocket.Depth, Take.Tolerance, new Caliper.DepthFromTop(new(middle, 0), 0));
+        yield return new("neck pocket depth", -NeckSeat.Of(d).FloorZ(middle), Take.Tolerance, new Caliper.DepthFromTop(new(middle, 0), 0));
         // In front and in the middle: the widths the heel's sides must find.
         foreach (var (name, x) in ((string, double)[])[("neck pocket width between the screws", middle), ("neck pocket width before its end", joint.HeelEnd - joint.PocketCorner - Take.InsideEnd)])
         {

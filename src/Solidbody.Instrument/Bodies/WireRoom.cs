@@ -33,8 +33,8 @@ internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, dou
     private static WireRoom UnderBridge(InstrumentDefinition d)
     {
         var (bridge, toTreble) = (d.Body.Bridge, d.Body.Controls is not { CentreY: < 0 });
-        var half = bridge.PlateHalfWidth - Inset;
-        var box = new Box2(d.Scale + bridge.PlateFrom, toTreble ? 0 : -half, d.Scale + bridge.PlateTo, toTreble ? half : 0);
+        var (half, scaleLine) = (bridge.PlateHalfWidth - Inset, NeckSeat.ScaleLine(d));
+        var box = new Box2(scaleLine + bridge.PlateFrom, toTreble ? 0 : -half, scaleLine + bridge.PlateTo, toTreble ? half : 0);
         var inset = box.Width > 2 * Inset ? box with { X0 = box.X0 + Inset, X1 = box.X1 - Inset } : box;
         return new(null, [.. Outward(box.Centre, inset)], 0, 0);
     }

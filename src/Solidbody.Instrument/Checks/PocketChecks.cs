@@ -11,9 +11,10 @@ internal static class PocketChecks
 
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body)
     {
-        var (pocket, joint) = (d.Body.Pocket, NeckJoint.Of(d));
-        if (!(d.Neck.Heel.Thickness >= pocket.Depth)) yield return PocketFindings.TooDeep(d.Neck.Heel.Thickness - pocket.Depth);
-        if (!(d.Body.Thickness - pocket.Depth >= Limits.UnderPocket)) yield return PocketFindings.ThinFloor(d.Body.Thickness - pocket.Depth);
+        var (joint, seat) = (NeckJoint.Of(d), NeckSeat.Of(d));
+        if (seat.Z(joint.HeelEnd, d.Neck.Heel.Thickness) is var above && !(above >= 0)) yield return PocketFindings.TooDeep(above);
+        // A sloping floor is deepest at one of its ends.
+        if (d.Body.Thickness + Math.Min(seat.FloorZ(joint.ShoulderX), seat.FloorZ(joint.HeelEnd)) is var floor && !(floor >= Limits.UnderPocket)) yield return PocketFindings.ThinFloor(floor);
         foreach (var (name, side) in ((string, int)[])[("treble", 1), ("bass", -1)])
         {
             var (at, wall) = (0.0, double.PositiveInfinity);

@@ -46,11 +46,11 @@ static class BodySection
 
     static NeckPocketDefinition ReadPocket(TableReader pocket, double heelLength) => new(
         pocket.Length("length", 50, 130, heelLength, "from the body's shoulder line to the heel's end: the heel's own length"),
-        pocket.Length("depth", 8, 30, 15.875, "from the body's front: 5/8 in; of a sloping floor at the heel's end"),
+        pocket.Length("depth", FreeRange.Depth.Least, FreeRange.Depth.Most, 15.875, "from the body's front: 5/8 in; of a sloping floor at the heel's end"),
         pocket.Length("clearance", 0, 0.5, 0.1, "between heel and wall, each side and at the end"),
         pocket.Length("corner_radius", 3, 20, 6.5, "inside corners: a cutter of 12 mm reaches in"),
-        pocket.Angle("angle", -1, 6, 0, "the neck's plane to the body's front; positive leans the head back"),
-        pocket.Length("shim", 0, 6, 0, "even shim under the heel"),
+        pocket.Angle("angle", FreeRange.AngleDegrees.Least, FreeRange.AngleDegrees.Most, 0, "the neck's plane to the body's front; positive leans the head back"),
+        pocket.Length("shim", FreeRange.Shim.Least, FreeRange.Shim.Most, 0, "even shim under the heel"),
         pocket.Choice("angle_by", [("wedge", AngleMaking.Wedge), ("floor", AngleMaking.Floor)], "wedge", "a wedge on a level floor makes the angle, or the floor itself, which then rises toward the bridge"));
 
     static void RefuseSameNames(TableReader body, ImmutableArray<PickupDefinition> pickups)

@@ -63,7 +63,7 @@ static class BridgeSection
             PlateFrom = from,
             PlateTo = to,
             PlateHalfWidth = halfWidth,
-            BaseHeight = bridge.Length("base_height", 0, 30, 0, "what the bridge stands on, above the body's front"),
+            BaseHeight = bridge.Length("base_height", FreeRange.Base.Least, FreeRange.Base.Most, 0, "what the bridge stands on, above the body's front"),
             SaddleLowest = bridge.Length("saddle_lowest", 2, 40, saddles.Lowest, "string's underside on the lowest saddle, above what the bridge stands on"),
             SaddleRise = bridge.Length("saddle_rise", 0.5, 30, saddles.Rise, "from the lowest saddle to the highest"),
             SaddleTravelFrom = bridge.Length("saddle_travel_from", -20, 2, saddles.TravelFrom, "foremost place of a saddle, from the scale line toward the tail"),

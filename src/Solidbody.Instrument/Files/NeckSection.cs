@@ -49,7 +49,7 @@ static class NeckSection
     {
         var length = heel.Length("length", 50, 130, basis.IsBass ? 92 : 75, "straight heel that lies in the body's pocket");
         return new HeelDefinition(
-            heel.Length("thickness", 14, 30, 19.05, "neck wood without the board: 25.4 mm with a board of 6.35 mm"),
+            heel.Length("thickness", FreeRange.Heel.Least, FreeRange.Heel.Most, 19.05, "neck wood without the board: 25.4 mm with a board of 6.35 mm"),
             heel.Length("blend", 20, 100, 36, "length of the blend into the shaft, on the centre line"),
             heel.Length("blend_extra_at_edge", 0, 60, 24, "how much longer the blend is at the edges"),
             heel.Length("corner_radius", 3, 20, 7, "plan radius of the heel's two end corners; not less than the pocket's"),

@@ -14,6 +14,7 @@ internal static class Play
     {
         ArgumentNullException.ThrowIfNull(d);
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        var (heights, height) = StringHeight.Of(d);
         var strings = StringTension.All(d);
         var figures = Figures.None with
         {
@@ -21,9 +22,11 @@ internal static class Play
             Tension = strings,
             Feel = Feel.Of(strings),
             Retunings = Retuning.All(d, strings),
+            Heights = heights,
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(TensionChecks.Of(d, strings, figures.Retunings));
+        findings.AddRange(height);
         return (figures, findings.ToImmutable());
     }
 }

@@ -7,7 +7,7 @@ namespace Solidbody.Machining.Planning;
 internal static class PlanFindings
 {
     public static Finding FloorNotLevel(string place) => new("PLAN-01", Severity.Stops, place, "a floor that is not level", "a level floor",
-        "a flat cutter makes level floors", "give the room a level floor")
+        "a flat cutter makes level floors: along an upright wall it would leave a strip up to its radius times the slope", "give the room a level floor; a neck leans on a wedge, `angle_by = \"wedge\"`")
     { Title = "No program cuts a room whose floor is not level" };
 
     public static Finding FewTabs(string part, int found) => new("PLAN-02", Severity.Warns, part, $"{found} tabs", $"at least {PlanPractice.TabsLeast} on straight long grain",

@@ -32,6 +32,16 @@ public class PlannerTests
     }
 
     [Fact]
+    public void A_neck_pocket_whose_floor_slopes_is_refused_and_not_cut_level()
+    {
+        Part Sloping(Part p) => p with { Pockets = [.. p.Pockets.Select(k => k.Name == "neck pocket" ? k with { Floor = new SlopedHeight(-16, 450, Math.Tan(double.DegreesToRadians(1))) } : k)] };
+        var plan = Planner.Plan(SampleParts.Design with { Parts = [.. SampleParts.Design.Parts.Select(Sloping)] }, Samples.Shop);
+        Assert.DoesNotContain(Plan.Findings, f => f.Code == "PLAN-01");
+        Assert.Equal(Severity.Stops, Assert.Single(plan.Findings, f => f.Code == "PLAN-01").Severity);
+        Assert.DoesNotContain(plan.SetUps.SelectMany(s => s.Operations), o => o.Name.StartsWith("neck pocket", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_room_inside_a_ledge_starts_on_the_ledges_floor()
     {
         var names = Named("body-back").Operations.Select(o => o.Name).ToList();

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Solidbody.Geometry;
+using Solidbody.Instrument.Bodies;
+
+namespace Solidbody.Instrument.Playing;
+
+/// <summary>The chain of measures from the pocket's floor to the saddles, and each of its measures from all the others, in closed form.</summary>
+/// <remarks>
+/// Middle saddle over the body's front = −D + w + A sin θ + (S + H + B + F + m) cos θ, with
+/// D pocket depth, w lift of a wedge (L sin θ when θ &gt; 0), A from the heel's end to the scale line, θ neck angle, S shim, H heel, B board, F fret,
+/// m the middle of lowest and highest saddle above the fret tops' plane, L heel length. It must be the middle of the bridge's range.
+/// </remarks>
+/// <param name="d">The definition.</param>
+/// <param name="lays">Its strings.</param>
+internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringLay> lays)
+{
+    private readonly NeckSeat seat = NeckSeat.Of(d);
+    private readonly NeckPocketDefinition pocket = d.Body.Pocket;
+    private readonly double middle = (lays.Min(l => l.Saddle) + lays.Max(l => l.Saddle)) / 2;
+
+    /// <summary>Middle of the bridge's range, above the body's front.</summary>
+    public double Wanted => d.Body.Bridge.BaseHeight + d.Body.Bridge.SaddleLowest + d.Body.Bridge.SaddleRise / 2;
+    /// <summary>Middle of lowest and highest saddle, above the body's front.</summary>
+    public double Middle => SaddleZ(middle);
+    /// <summary>A saddle's height above the body's front, from its height above the fret tops' plane.</summary>
+    public double SaddleZ(double overFrets) => seat.Z(d.Scale, NeckSeat.FretTops(d) + overFrets);
+
+    /// <summary>How much the middle saddle stands too high, mm; negative is too low.</summary>
+    public double TooHigh => Middle - Wanted;
+
+    /// <summary>The value of one measure that brings the middle saddle to the middle of the bridge's range: mm, radians; NaN when no angle does.</summary>
+    public double Solved(FreeMeasure measure) => measure switch
+    {
+        FreeMeasure.Depth => pocket.Depth + TooHigh,
+        FreeMeasure.Heel => d.Neck.Heel.Thickness - TooHigh / Math.Cos(pocket.Angle),
+        FreeMeasure.Shim => pocket.Shim - TooHigh / Math.Cos(pocket.Angle),
+        FreeMeasure.Bridge => d.Body.Bridge.BaseHeight + TooHigh,
+        FreeMeasure.Angle => Angle(),
+        _ => Middle,
+    };
+
+    /// <summary>P sin θ + Q cos θ = C gives θ = asin(C / √(P² + Q²)) − atan(Q / P); leaning back, a wedge's lift joins P.</summary>
+    private double Angle()
+    {
+        var (p, q, c) = (d.Scale - seat.HeelEnd, pocket.Shim + NeckSeat.FretTops(d) + middle, Wanted + pocket.Depth);
+        double Of(double lever) => Math.Asin(c / Math.Sqrt(lever * lever + q * q)) - Math.Atan2(q, lever);
+        // Level, the saddle stands at q: a higher one wants the neck to lean back.
+        return Of(c > q && pocket.AngleBy == AngleMaking.Wedge ? p + seat.HeelLength : p);
+    }
+
+    /// <summary>The definition with that measure in force.</summary>
+    public static InstrumentDefinition With(InstrumentDefinition d, FreeMeasure measure, double value) => measure switch
+    {
+        FreeMeasure.Depth => With(d, d.Body.Pocket with { Depth = value }),
+        FreeMeasure.Shim => With(d, d.Body.Pocket with { Shim = value }),
+        FreeMeasure.Angle => With(d, d.Body.Pocket with { Angle = value }),
+        FreeMeasure.Heel => d with { Neck = d.Neck with { Heel = d.Neck.Heel with { Thickness = value } } },
+        FreeMeasure.Bridge => d with { Body = d.Body with { Bridge = d.Body.Bridge with { BaseHeight = value } } },
+        _ => d,
+    };
+
+    private static InstrumentDefinition With(InstrumentDefinition d, NeckPocketDefinition pocket) => d with { Body = d.Body with { Pocket = pocket } };
+
+    /// <summary>Whether the file would allow this value.</summary>
+    public static bool IsAllowed(FreeMeasure measure, double value)
+    {
+        var (least, most) = Range(measure);
+        return value >= least - Tolerances.Output && value <= most + Tolerances.Output;
+    }
+
+    /// <summary>mm, radians.</summary>
+    public static (double Least, double Most) Range(FreeMeasure measure) => measure switch
+    {
+        FreeMeasure.Depth => FreeRange.Depth,
+        FreeMeasure.Heel => FreeRange.Heel,
+        FreeMeasure.Shim => FreeRange.Shim,
+        FreeMeasure.Bridge => FreeRange.Base,
+        FreeMeasure.Angle => (double.DegreesToRadians(FreeRange.AngleDegrees.Least), double.DegreesToRadians(FreeRange.AngleDegrees.Most)),
+        _ => (double.NegativeInfinity, double.PositiveInfinity),
+    };
+}
