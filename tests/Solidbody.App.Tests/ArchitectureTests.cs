@@ -10,8 +10,9 @@ public class ArchitectureTests
         ["Findings"] = [],
         ["Geometry"] = [],
         ["Reading"] = ["Findings", "Geometry"],
+        ["Drawings"] = ["Findings", "Geometry"],
         ["Materials"] = ["Geometry"],
-        ["Instrument"] = ["Findings", "Geometry", "Materials", "Reading"],
+        ["Instrument"] = ["Findings", "Geometry", "Materials", "Reading", "Drawings"],
         ["Shop"] = ["Findings", "Geometry", "Materials", "Reading"],
         ["Programs"] = ["Findings", "Geometry"],
         ["Machining"] = ["Findings", "Geometry", "Materials", "Instrument", "Shop", "Programs"],
@@ -31,6 +32,7 @@ public class ArchitectureTests
 
     [Theory]
     [InlineData("Findings")]
+    [InlineData("Drawings")]
     [InlineData("Instrument")]
     [InlineData("Shop")]
     [InlineData("Programs")]
