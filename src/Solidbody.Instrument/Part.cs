@@ -94,7 +94,7 @@ public sealed record CarvedZone(string Name, Side From, Region Region);
 
 /// <summary>A thin straight slot whose floor follows the front face at a stated depth: a fret slot.</summary>
 /// <param name="Name">Such as <c>fret 7</c>.</param>
-/// <param name="A">One end on the slot's middle line, plan.</param>
+/// <param name="A">One end of the slot's middle line, plan: the slot's own end is round about it, as its cutter.</param>
 /// <param name="B">Other end.</param>
 /// <param name="Width">mm.</param>
 /// <param name="Depth">Below the front face, measured along Z, mm.</param>

@@ -170,10 +170,7 @@ public sealed class PartShape
 
     private DesignColumn Cut(DesignColumn column, Slot slot, Point2 p)
     {
-        var (run, v) = (slot.B - slot.A, p - slot.A);
-        var length = run.Length;
-        var along = v.Dot(run) / length;
-        if (along < 0 || along > length || Math.Abs(run.Cross(v)) / length >= slot.Width / 2) return column;
+        if (Segments.SquaredDistance(p, slot.A, slot.B) >= slot.Width * slot.Width / 4) return column;
         var floor = Part.Front.Z(p.X, p.Y) - slot.Depth;
         return column.CutFromTop(slot.Scribed ? double.PositiveInfinity : floor, floor);
     }

@@ -9,10 +9,26 @@ namespace Solidbody.Instrument.Tests;
 /// <summary>Laws over instruments of any size: what the file's defaults make of a scale, strings and frets, and spoilt spreads, radii and thicknesses.</summary>
 public class RandomInstrumentTests
 {
-    private static readonly Gen<InstrumentDefinition> Any = Gen.Select(Gen.Double[22 * 25.4, 36 * 25.4], Gen.Int[4, 8], Gen.Int[20, 24], Gen.Double[0.94, 1.04], Gen.Double[200, 600], Gen.Double[-1, 1.5], Gen.Int[0, 4])
-        .Select((scale, strings, frets, spread, radius, thicker, profile) =>
+    private static readonly Gen<InstrumentDefinition> Any = Gen.Select(
+            Gen.Select(Gen.Double[22 * 25.4, 36 * 25.4], Gen.Double[-30, 45], Gen.Int[0, 12], Gen.Int[4, 9], Gen.Int[20, 29], Gen.Bool, Gen.Bool),
+            Gen.Double[0.94, 1.04], Gen.Double[200, 600], Gen.Double[-1, 1.5], Gen.Int[0, 4])
+        .Select((size, spread, radius, thicker, profile) =>
         {
-            var text = string.Create(CultureInfo.InvariantCulture, $"units = \"mm\"\nname = \"any\"\nscale = {Math.Round(scale, 3)}\nstrings = {strings}\nfrets = {frets}\n");
+            // Two in five are single scales; of the rest the lowest string's scale is up to 45 mm longer. A zero fret, blind slots: one in two.
+            var (scale, fan, square, strings, frets, zero, blind) = size;
+            var half = Math.Round(Math.Max(0, fan) / 2, 3);
+            var text = string.Create(CultureInfo.InvariantCulture, $"""
+                units = "mm"
+                name = "any"
+                scale_bass = {Math.Round(scale, 3) + half}
+                scale_treble = {Math.Round(scale, 3) - half}
+                perpendicular_fret = {square}
+                strings = {strings}
+                frets = {frets}
+                nut.zero_fret = {(zero ? "true" : "false")}
+                fretboard.blind_slots = {(blind ? "true" : "false")}
+                fretboard.end = "{(square % 2 == 0 ? "square" : "along-last-fret")}"
+                """);
             var d = InstrumentFile.Read(text, "any.toml").Good;
             return d with
             {

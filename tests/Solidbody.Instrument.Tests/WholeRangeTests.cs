@@ -15,11 +15,13 @@ public partial class WholeRangeTests
 
     private static readonly Gen<string> Basis =
         from scale in Gen.Int[500, 950]
-        from strings in Gen.Int[4, 8]
-        from frets in Gen.Int[12, 27]
+        from fan in OneOf(0, 0, 12, 30, 60)
+        from square in Gen.Int[0, 24]
+        from strings in Gen.Int[4, 9]
+        from frets in Gen.Int[12, 29]
         from hand in OneOf("right", "left")
         from family in OneOf("symmetric", "offset", "single", "bass", "travel")
-        select $"units = \"mm\"\nname = \"any\"\nscale = {scale}\nstrings = {strings}\nfrets = {frets}\nhand = \"{hand}\"\nbody.outline.family = \"{family}\"\n";
+        select $"units = \"mm\"\nname = \"any\"\nscale_bass = {Math.Min(950, scale + fan)}\nscale_treble = {scale}\nperpendicular_fret = {square}\nstrings = {strings}\nfrets = {frets}\nhand = \"{hand}\"\nbody.outline.family = \"{family}\"\n";
 
     /// <summary>A share of all keys with a range, drawn anew: from an instrument with one odd figure to one that is odd throughout.</summary>
     internal static readonly Gen<string> Any = Gen.Select(Basis, OneOf(0.01, 0.03, 0.1, 0.3), Gen.Double[0, 1].Array[400]).Select((text, share, draws) =>

@@ -61,8 +61,9 @@ internal static class BodyMaker
         return new(RoomNames.NeckPocket, Side.Front, region, floor, Fit: true) { IsOpenAtSide = true };
     }
 
-    private static Pocket Pickup(PickupDefinition p) =>
-        new(p.Name, Side.Front, new(Shapes.Rectangle(new(p.CentreX, 0), p.AlongX, p.AlongY, p.CornerRadius, p.Turn)), new LevelHeight(-p.Depth));
+    public static Region PickupRoom(PickupDefinition p) => new(Shapes.Rectangle(new(p.CentreX, 0), p.AlongX, p.AlongY, p.CornerRadius, p.Turn));
+
+    private static Pocket Pickup(PickupDefinition p) => new(p.Name, Side.Front, PickupRoom(p), new LevelHeight(-p.Depth));
 
     private static IEnumerable<Pocket> Controls(BodyDefinition body)
     {

@@ -32,11 +32,11 @@ internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, dou
     /// <summary>Under the half of the plate that faces the controls.</summary>
     private static WireRoom UnderBridge(InstrumentDefinition d)
     {
-        var (bridge, toTreble) = (d.Body.Bridge, d.Body.Controls is not { CentreY: < 0 });
-        var (half, scaleLine) = (bridge.PlateHalfWidth - Inset, NeckSeat.ScaleLine(d));
-        var box = new Box2(scaleLine + bridge.PlateFrom, toTreble ? 0 : -half, scaleLine + bridge.PlateTo, toTreble ? half : 0);
+        var (bridge, place, toTreble) = (d.Body.Bridge, BridgePlace.Of(d), d.Body.Controls is not { CentreY: < 0 });
+        var half = bridge.PlateHalfWidth - Inset;
+        var box = new Box2(bridge.PlateFrom, toTreble ? 0 : -half, bridge.PlateTo, toTreble ? half : 0);
         var inset = box.Width > 2 * Inset ? box with { X0 = box.X0 + Inset, X1 = box.X1 - Inset } : box;
-        return new(null, [.. Outward(box.Centre, inset)], 0, 0);
+        return new(null, [.. Outward(box.Centre, inset).Select(p => place.At(p.X, p.Y))], 0, 0);
     }
 
     /// <summary>A grid's points inside a box, the centre first, the nearest to it next.</summary>

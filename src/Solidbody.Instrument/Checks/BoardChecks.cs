@@ -1,6 +1,6 @@
 using Solidbody.Findings;
 using Solidbody.Instrument.Fretboards;
-using Solidbody.Instrument.Necks;
+using Solidbody.Instrument.Outlines;
 
 namespace Solidbody.Instrument.Checks;
 
@@ -8,20 +8,19 @@ internal static class BoardChecks
 {
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part board)
     {
-        var (face, strings) = (FretboardMaker.Face(d), Strings.Of(d));
-        for (var n = 1; n <= d.Frets; n++)
+        var (face, layout) = (FretboardMaker.Face(d), FretLayout.Of(d));
+        foreach (var slot in board.Slots)
         {
-            var x = FretTable.Position(d.Scale, n);
-            var left = face.Z(x, FretboardMaker.HalfWidth(d, x)) - d.Fretboard.SlotDepth;
-            if (!(left >= Limits.UnderSlot)) { yield return BoardFindings.SlotThrough(n, left); break; }
+            var left = new[] { slot.A, slot.B }.Min(p => face.Z(p.X, Math.Min(Math.Abs(p.Y), layout.HalfWidth(p.X)))) - slot.Depth;
+            if (!(left >= Limits.UnderSlot)) { yield return BoardFindings.SlotThrough(slot.Name, left); break; }
         }
         foreach (var dot in board.Holes)
         {
             if (!(dot.Reach >= Limits.UnderDot)) yield return BoardFindings.DotThrough(dot.Name, dot.Reach);
-            var gap = board.Slots.Min(s => Math.Abs(s.A.X - dot.Centre.X)) - d.Fretboard.SlotWidth / 2 - dot.Diameter / 2;
+            var gap = board.Slots.Min(s => Segments.Distance(dot.Centre, s.A, s.B)) - d.Fretboard.SlotWidth / 2 - dot.Diameter / 2;
             if (!(gap >= Limits.DotToSlot)) yield return BoardFindings.DotAtSlot(dot.Name, gap);
         }
-        foreach (var (where, x) in ((string, double)[])[("the nut", 0), ("the last fret", FretTable.Position(d.Scale, d.Frets))])
-            if (FretboardMaker.HalfWidth(d, x) - strings.Spread(x) / 2 is var gap && !(gap >= Limits.StringToEdge)) yield return BoardFindings.StringAtEdge(where, gap);
+        foreach (var (where, fret) in ((string, int)[])[("the nut", 0), ("the last fret", d.Frets)])
+            if (StringEdges.Least(layout, fret) is var gap && !(gap >= Limits.StringToEdge)) yield return BoardFindings.StringAtEdge(where, gap);
     }
 }

@@ -5,8 +5,8 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>What can be wrong with the fretboard and the strings over it.</summary>
 public static class BoardFindings
 {
-    public static Finding SlotThrough(int fret, double left) =>
-        new("BOARD-01", Severity.Stops, $"fretboard, fret {fret} at the edge", $"{Say.Mm(left)} of board under the slot", Say.AtLeast(Limits.UnderSlot), Limits.Practice, "take a thicker board, a larger radius or shallower slots.") { Title = "a fret slot comes through the board" };
+    public static Finding SlotThrough(string slot, double left) =>
+        new("BOARD-01", Severity.Stops, $"fretboard, {slot} at the edge", $"{Say.Mm(left)} of board under the slot", Say.AtLeast(Limits.UnderSlot), Limits.Practice, "take a thicker board, a larger radius or shallower slots.") { Title = "a fret slot comes through the board" };
 
     public static Finding DotThrough(string dot, double left) =>
         new("BOARD-02", Severity.Stops, $"fretboard, {dot}", $"{Say.Mm(left)} of board under it", Say.AtLeast(Limits.UnderDot), Limits.Practice, "take shallower dots or a thicker board.") { Title = "a dot comes through the board" };

@@ -25,21 +25,20 @@ internal static class BodyChecks
     private static IEnumerable<Finding> Bridge(InstrumentDefinition d, Part body)
     {
         var b = d.Body.Bridge;
-        var plate = Shapes.Rectangle(new(NeckSeat.ScaleLine(d) + (b.PlateFrom + b.PlateTo) / 2, 0), b.PlateTo - b.PlateFrom, 2 * b.PlateHalfWidth);
-        if (plate.Points.Min(p => -body.Outline.SignedDistance(p)) is var wall && !(wall >= Limits.ToEdge)) yield return BodyFindings.BridgeOffBody(wall);
+        if (BridgePlace.Of(d).Plate(b).Loops[0].Points.Min(p => -body.Outline.SignedDistance(p)) is var wall && !(wall >= Limits.ToEdge)) yield return BodyFindings.BridgeOffBody(wall);
         if (d.Body.Thickness - b.ScrewDepth - Drilling.Cone(b.ScrewPilot) is var left && !(left >= Limits.BeyondScrew)) yield return BodyFindings.BridgeScrewTooLong(left);
         if (b.StringThroughAt is not null && b.Ferrule > 0 && !(b.FerruleDepth <= d.Body.Thickness / 2)) yield return BodyFindings.FerruleTooDeep(b.FerruleDepth, d.Body.Thickness / 2);
     }
 
     private static IEnumerable<Finding> Pickups(InstrumentDefinition d)
     {
-        var (strings, scaleLine) = (Strings.Of(d), NeckSeat.ScaleLine(d));
+        var (strings, bridge) = (Strings.Of(d), BridgePlace.Of(d));
         foreach (var p in d.Body.Pickups)
         {
-            if (p.AlongY / 2 * Math.Cos(p.Turn) - strings.Spread(p.CentreX) / 2 is var inside && !(inside >= Limits.StringInPickup)) yield return BodyFindings.PickupBesideStrings(p.Name, inside);
+            if (p.AlongY / 2 - StringsOverPickup.Widest(p, strings) is var inside && !(inside >= Limits.StringInPickup)) yield return BodyFindings.PickupBesideStrings(p.Name, inside);
             if (d.Body.Thickness - p.Depth is var floor && !(floor >= Limits.UnderPickup)) yield return BodyFindings.ThinUnderPickup(p.Name, floor);
-            var reach = p.AlongX / 2 * Math.Cos(p.Turn) + p.AlongY / 2 * Math.Abs(Math.Sin(p.Turn));
-            if (p.CentreX + reach - (scaleLine + d.Body.Bridge.PlateFrom) is > 0 and var overlap) yield return BodyFindings.PickupUnderBridge(p.Name, overlap);
+            var overlap = BodyMaker.PickupRoom(p).Loops[0].Points.Max(q => bridge.Own(q).X) - d.Body.Bridge.PlateFrom;
+            if (overlap > 0) yield return BodyFindings.PickupUnderBridge(p.Name, overlap);
         }
     }
 

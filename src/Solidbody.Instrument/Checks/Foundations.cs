@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Instrument.Necks;
 
 namespace Solidbody.Instrument.Checks;
@@ -20,7 +21,8 @@ internal static class Foundations
             var least = d.Fretboard.Thickness + d.Neck.Lip + Limits.ShaftBelowLip;
             if (!(thickness >= least)) yield return NeckFindings.TooThin(fret, thickness, least);
         }
-        var (from, least2) = (NeckMaker.Back(d, profile).HeelBlendFrom(1), -HeadBlend.Usual.StartEdge);
+        var back = NeckMaker.Back(d, profile);
+        var (from, least2) = (back.HeelBlendFrom(1), -back.Head.StartEdge);
         if (!(from >= least2)) yield return NeckFindings.NoShaft(from, least2);
         // Two end corners need the heel's width, and some flat between them.
         if (!(2.2 * joint.PocketCorner <= Math.Min(joint.HeelWidth, joint.PocketLength))) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, Math.Min(joint.HeelWidth, joint.PocketLength) / 2.2);
@@ -32,11 +34,8 @@ internal static class Foundations
         if (h.TunersBass + h.TunersTreble != d.Strings || d.Strings < 1) { yield return HeadFindings.TunerCount(h.TunersBass, h.TunersTreble, d.Strings); yield break; }
         if (TunerPosts.Of(h, strings).Any(p => !double.IsFinite(p.X + p.Y))) { yield return HeadFindings.NoPlaceForPosts(h.TunerPitch); yield break; }
         foreach (var side in (int[])[-1, 1])
-            if (HeadstockOutline.FirstEdge(h, strings, side) is { } edge)
-            {
-                var rise = Limits.NutHollow * (Math.Abs(edge.Y) - d.Nut.Width / 2);
-                if (!(edge.X > 0 && edge.X * edge.X >= rise)) yield return HeadFindings.HollowTooTight(side < 0 ? "bass" : "treble", edge.X, Math.Sqrt(Math.Max(0, rise)));
-            }
+            if (NutHollow.Of(h, strings, FretboardMaker.HalfWidth(d, -strings.HeadFrom), side) is { } edge && !NutHollow.Holds(edge))
+                yield return HeadFindings.HollowTooTight(side < 0 ? "bass" : "treble", edge.From, edge.Least);
         if (CrossesItself(NeckMaker.Headstock(d).Curve.Flatten(0.05))) yield return HeadFindings.Crosses();
     }
 

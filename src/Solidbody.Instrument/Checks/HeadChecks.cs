@@ -14,13 +14,13 @@ internal static class HeadChecks
         var isBass = h.PostRadius > Limits.BassPostRadius;
         for (var i = 0; i < posts.Length; i++)
         {
-            var at = new Point2(-posts[i].X, posts[i].Y);
+            var at = new Point2(-strings.HeadFrom - posts[i].X, posts[i].Y);
             if (-neck.Outline.SignedDistance(at) is var edge && !(edge >= Limits.PostToEdge)) yield return HeadFindings.PostAtEdge(i + 1, at, edge);
         }
-        var apart = isBass ? Limits.OppositePostsBass : Limits.OppositePosts;
+        var apart = TunerPosts.OppositeRule(h);
         foreach (var a in posts[..h.TunersBass])
             foreach (var b in posts[h.TunersBass..])
-                if (!(a.DistanceTo(b) >= apart)) yield return HeadFindings.OppositePosts(new(-a.X, a.Y), a.DistanceTo(b), apart);
+                if (!(a.DistanceTo(b) >= apart)) yield return HeadFindings.OppositePosts(new(-strings.HeadFrom - a.X, a.Y), a.DistanceTo(b), apart);
         foreach (var (s, p, gap) in StringGaps(h, strings, posts))
             if (!(gap >= Limits.StringToPost)) yield return HeadFindings.StringAtPost(s + 1, p + 1, gap);
         var pitch = isBass ? Limits.TunerPitchBass : Limits.TunerPitch;
@@ -36,7 +36,7 @@ internal static class HeadChecks
                 if (p == s) continue;
                 // A string touches its own post's inner side.
                 var inner = posts[s] - (s < h.TunersBass ? -1 : 1) * new Point2(0, h.PostRadius);
-                yield return (s, p, Segments.Distance(posts[p], new(0, strings.NutY(s)), inner) - h.PostRadius);
+                yield return (s, p, Segments.Distance(posts[p], strings.Leave(s), inner) - h.PostRadius);
             }
     }
 }

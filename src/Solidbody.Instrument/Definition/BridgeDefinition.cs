@@ -33,4 +33,9 @@ public sealed record BridgeDefinition
     /// <summary>Where the string bends down behind its saddle: behind the scale line, and above the body's front.</summary>
     public double HeldAt { get; init; } = 16;
     public double HeldHeight { get; init; } = 2.5;
+    /// <summary>On a fan: whether plate and screws turn with the scale line, or stand square and the saddles alone follow it.</summary>
+    public bool FollowsFan { get; init; } = true;
+    /// <summary>Spreads its saddles can be set to, first to last; null where it is not known or fixed.</summary>
+    public double? LeastSpread { get; init; }
+    public double? MostSpread { get; init; }
 }

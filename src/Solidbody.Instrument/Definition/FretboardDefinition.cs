@@ -5,6 +5,9 @@ namespace Solidbody.Instrument;
 /// <summary>How the fretboard is prepared for its frets.</summary>
 public enum FretCut { Slots, ScribedLines }
 
+/// <summary>The board's end toward the bridge: square to the centre line, or along the last fret.</summary>
+public enum BoardEndKind { Square, AlongLastFret }
+
 public sealed record FretboardDefinition
 {
     public required string Wood { get; init; }
@@ -15,6 +18,9 @@ public sealed record FretboardDefinition
     public required double RadiusAtLastFret { get; init; }
     /// <summary>Board beyond the last fret.</summary>
     public required double BeyondLastFret { get; init; }
+    public BoardEndKind End { get; init; } = BoardEndKind.Square;
+    /// <summary>Board beyond the heel's end: it hangs over the body.</summary>
+    public double Overhang { get; init; }
     /// <summary>Board outside the outer strings at the last fret and nut decide the taper: width at the board's end follows from the bridge spread unless given.</summary>
     public required double WidthAtEnd { get; init; }
     /// <summary>Slots the router saws, or shallow lines to saw by hand.</summary>
@@ -23,6 +29,8 @@ public sealed record FretboardDefinition
     public required double SlotDepth { get; init; }
     /// <summary>Of a fret's crown above the board, mm.</summary>
     public double FretHeight { get; init; } = 1.1;
+    /// <summary>Slots end this far inside the board's edge, for a binding; null where they run out through it.</summary>
+    public double? BlindSlotsInside { get; init; }
     public required DotsDefinition Dots { get; init; }
 }
 

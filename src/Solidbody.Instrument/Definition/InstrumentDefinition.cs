@@ -12,8 +12,10 @@ public sealed record InstrumentDefinition
     public required string Name { get; init; }
     public Hand Hand { get; init; } = Hand.Right;
     public int Strings { get; init; } = 6;
-    /// <summary>Nut to the saddles' scale line.</summary>
+    /// <summary>Nut to the saddles' scale line, on the centre line.</summary>
     public required double Scale { get; init; }
+    /// <summary>Null for a single scale.</summary>
+    public FanDefinition? Fan { get; init; }
     public int Frets { get; init; } = 22;
     public required NutDefinition Nut { get; init; }
     public required FretboardDefinition Fretboard { get; init; }

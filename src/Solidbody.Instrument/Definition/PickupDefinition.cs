@@ -6,5 +6,9 @@ namespace Solidbody.Instrument;
 /// <param name="AlongY">Cavity.</param>
 /// <param name="Depth">From the front.</param>
 /// <param name="CornerRadius">Inside corners.</param>
-/// <param name="Turn">Slant, radians: positive moves the treble end toward the bridge... counter-clockwise seen from the front, right-handed.</param>
-public sealed record PickupDefinition(string Name, double CentreX, double AlongX, double AlongY, double Depth, double CornerRadius, double Turn);
+/// <param name="Turn">Slant, radians, counter-clockwise seen from the front, right-handed: positive moves the treble end toward the nut.</param>
+public sealed record PickupDefinition(string Name, double CentreX, double AlongX, double AlongY, double Depth, double CornerRadius, double Turn)
+{
+    /// <summary>First to last pole, on the long axis; null where there are none to see, or it is not known.</summary>
+    public double? PoleSpread { get; init; }
+}

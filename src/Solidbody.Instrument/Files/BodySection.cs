@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -10,19 +11,19 @@ static class BodySection
 
     /// <summary>Read before the rest: the fretboard's width hangs on it.</summary>
     public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
-        .Length("string_spread", 30, 140, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
+        .Length("string_spread", 30, 160, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
 
-    public static BodyDefinition Read(TableReader body, StringFan strings, double boardEnd, double heelWidth, double heelLength)
+    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, double heelLength)
     {
-        var basis = strings.Basis;
+        var (basis, heelEnd) = (strings.Basis, layout.HeelEnd);
         var wood = body.Word("wood", basis.Woods, "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
         var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
         var pocket = ReadPocket(body.Table("pocket"), heelLength);
-        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, boardEnd, heelWidth, pocket.Length);
-        var tail = OutlineSection.TailX(outline, boardEnd, pocket.Length);
+        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, heelEnd, heelWidth, pocket.Length, BridgeSection.Lean(layout));
+        var tail = OutlineSection.TailX(outline, heelEnd, pocket.Length);
 
-        var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, strings, boardEnd), PickupSection.Read);
+        var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, layout), (pickup, or) => PickupSection.Read(pickup, or, layout));
         RefuseSameNames(body, pickups);
         var bridge = BridgeSection.Read(body.Table("bridge"), strings);
         var controls = ControlsSection.Read(body.Table("controls"), family, tail, family.WidthFor(heelWidth), pickups.Length);
@@ -36,9 +37,9 @@ static class BodySection
             Pickups = pickups,
             Bridge = bridge,
             Controls = controls,
-            Jack = ControlsSection.ReadJack(body.Table("jack"), controls, boardEnd),
+            Jack = ControlsSection.ReadJack(body.Table("jack"), controls, heelEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null),
-            StrapButtons = StrapButtonSection.Read(body, outline, basis.Scale, boardEnd - pocket.Length, heelWidth),
+            StrapButtons = StrapButtonSection.Read(body, outline, basis.Scale, heelEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
             BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),
         };

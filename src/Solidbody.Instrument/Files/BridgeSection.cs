@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -23,11 +24,14 @@ static class BridgeSection
     /// <summary>A screw's place as the file gives it.</summary>
     sealed record ScrewPlace(double X, double Y);
 
+    /// <summary>How much further back a corner of the usual plate reaches because it turns with a fan, mm.</summary>
+    public static double Lean(FretLayout layout) => Math.Abs(layout.ScaleLine.Slope) * (layout.Strings.BridgeSpread / 2 + Guitar.BesideStrings);
+
     public static BridgeDefinition Read(TableReader bridge, StringFan strings)
     {
         var isBass = strings.Basis.IsBass;
         var plate = isBass ? Bass : Guitar;
-        var halfWidth = bridge.Length("plate_half_width", 20, 90, strings.BridgeSpread / 2 + plate.BesideStrings, "plate, centre line to its side");
+        var halfWidth = bridge.Length("plate_half_width", 20, 110, strings.BridgeSpread / 2 + plate.BesideStrings, "plate, centre line to its side");
         var (from, to) = (
             bridge.Length("plate_from", -60, 0, plate.From, "plate's front edge from the scale line"),
             bridge.Length("plate_to", 5, 120, plate.To, "plate's rear edge from the scale line"));
@@ -35,7 +39,7 @@ static class BridgeSection
         ImmutableArray<ScrewPlace> corners = [new(plate.ScrewsFrom, -y), new(plate.ScrewsFrom, y), new(plate.ScrewsTo, -y), new(plate.ScrewsTo, y)];
         var screws = bridge.Tables("screws", 2, 12, corners, (screw, or) => new ScrewPlace(
             screw.Length("x", -60, 120, or?.X, "from the scale line, toward the tail"),
-            screw.Length("y", -90, 90, or?.Y, "from the centre line, toward the treble side")));
+            screw.Length("y", -110, 110, or?.Y, "from the centre line, toward the treble side")));
         var hold = bridge.Choice("strings_held", [("through-body", StringHold.ThroughBody), ("bridge", StringHold.Bridge), ("tailpiece", StringHold.Tailpiece)],
             isBass ? "bridge" : "through-body", "what holds the strings' balls");
         var through = bridge.Flag("string_through", hold == StringHold.ThroughBody, "whether the strings pass through the body");
@@ -50,6 +54,11 @@ static class BridgeSection
             StringHold.Bridge => (to - AheadOfRear, BridgeHeight),
             _ => (TailpieceAt, TailpieceHeight),
         };
+        var followsFan = bridge.Flag("follows_fan", true, "fanned frets: plate and screws turn with the scale line; false: the plate stands square, the saddles alone follow");
+        var least = bridge.Length("spread_least", 0, 160, 0, "narrowest spread its saddles can be set to; 0 is not known");
+        var most = bridge.Length("spread_most", 0, 160, 0, "widest spread its saddles can be set to; 0 is not known");
+        if (bridge.IsSound && least > 0 && most > 0 && least > most)
+            bridge.Refuse("spread_least", $"the narrowest spread, {bridge.Show(least)}, is wider than the widest", $"at most {bridge.Show(most)}", "exchange the two");
         return new BridgeDefinition
         {
             StringSpread = strings.BridgeSpread,
@@ -71,6 +80,9 @@ static class BridgeSection
             Hold = hold,
             HeldAt = bridge.Length("held_at", 3, 200, heldAt, "where a string bends down behind its saddle, from the scale line"),
             HeldHeight = bridge.Length("held_height", -10, 30, heldHeight, "height of that place above the body's front"),
+            FollowsFan = followsFan,
+            LeastSpread = least > 0 ? least : null,
+            MostSpread = most > 0 ? most : null,
         };
     }
 }

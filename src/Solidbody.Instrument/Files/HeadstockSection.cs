@@ -1,3 +1,5 @@
+using Solidbody.Instrument.Fretboards;
+using Solidbody.Instrument.Necks;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -19,10 +21,10 @@ static class HeadstockSection
     const int MostAtFullPitch = 3;
     const double CrowdedPitch = 30;
 
-    public static HeadstockDefinition Read(TableReader head, InstrumentBasis basis)
+    public static HeadstockDefinition Read(TableReader head, InstrumentBasis basis, FretLayout layout)
     {
-        var bass = head.Count("tuners_bass", 0, 8, (basis.Strings + 1) / 2, "tuners on the bass side; all strings there is in line");
-        var treble = head.Count("tuners_treble", 0, 8, Math.Max(0, basis.Strings - bass), "tuners on the treble side");
+        var bass = head.Count("tuners_bass", 0, 9, (basis.Strings + 1) / 2, "tuners on the bass side; all strings there is in line");
+        var treble = head.Count("tuners_treble", 0, 9, Math.Max(0, basis.Strings - bass), "tuners on the treble side");
         if (head.IsSound && bass + treble != basis.Strings)
             head.Refuse("tuners_bass", $"{bass} and {treble} tuners for {basis.Strings} strings", $"{basis.Strings} together", "give each string one tuner");
 
@@ -30,7 +32,7 @@ static class HeadstockSection
         var family = (basis.IsBass, inLine) switch { (false, true) => InLine, (false, false) => BothSides, (true, true) => BassInLine, _ => BassBothSides };
         var pitch = !basis.IsBass && !inLine && Math.Max(bass, treble) > MostAtFullPitch ? CrowdedPitch : family.TunerPitch;
         var (ogeeBass, ogeeTreble) = bass > 0 ? (family.OgeePosts, family.OgeeOther) : (family.OgeeOther, family.OgeePosts);
-        return new HeadstockDefinition
+        var definition = new HeadstockDefinition
         {
             TunersBass = bass,
             TunersTreble = treble,
@@ -38,9 +40,9 @@ static class HeadstockSection
             Drop = head.Length("drop", 0, 12, 4, "front face below the board's glue plane"),
             TunerHole = head.Length("tuner_hole", 5, 22, family.TunerHole, "bore for a tuner's bush"),
             PostRadius = head.Length("post_radius", 2, 10, family.PostRadius, "string post: the string touches its inner side"),
-            FirstPost = head.Length("first_post", 20, 90, family.FirstPost, "from the nut to the first post on each side"),
+            FirstPost = family.FirstPost,
             TunerPitch = head.Length("tuner_pitch", 18, 80, pitch, "post to post on a side"),
-            Splay = head.Angle("splay", 0, 6, family.Splay, "how far the strings turn outward at the nut"),
+            Splay = double.DegreesToRadians(family.Splay),
             EdgeDistance = head.Length("edge_distance", 8, 25, family.EdgeDistance, "posts to the edge beside them"),
             EdgeLead = head.Length("edge_lead", 5, 40, family.EdgeLead, "straight edge before the first post"),
             EdgeTrail = head.Length("edge_trail", 2, 25, family.EdgeTrail, "straight edge beyond the last post"),
@@ -59,5 +61,34 @@ static class HeadstockSection
             Trees = head.Flag("trees", true, "whether string trees are fitted where the strings need them"),
             TreeHeight = head.Length("tree_height", 1, 15, basis.IsBass ? 5 : 4, "a string under its tree, above the headstock's face"),
         };
+        // Without a post for every string there is nothing to work out.
+        var drawn = bass + treble == layout.Strings.Count;
+        definition = definition with { Splay = head.Angle("splay", 0, MostSplay, drawn ? Splay(definition, layout) : family.Splay, "how far the strings turn outward at the nut; enough to keep posts of opposite sides apart") };
+        return definition with { FirstPost = head.Length("first_post", NearestPost, FurthestPost, drawn ? FirstPost(definition, layout) : family.FirstPost, "from the nut to the first post on each side; far enough for the hollow at the nut") };
+    }
+
+    /// <summary>First posts stand between these, mm; the default is tried in such steps. The same for the splay, degrees.</summary>
+    const double NearestPost = 20, FurthestPost = 90, PostStep = 0.5, MostSplay = 6, SplayStep = 0.25;
+
+    /// <summary>The family's own, or the next half millimetre at which the hollow at the nut keeps its radius on both sides: a narrow nut or a wide head asks for more way.</summary>
+    static double FirstPost(HeadstockDefinition head, FretLayout layout)
+    {
+        var half = layout.HalfWidth(-layout.Strings.HeadFrom);
+        bool Holds(double first, int side) => NutHollow.Of(head with { FirstPost = first }, layout.Strings, half, side) is not { } edge || NutHollow.Holds(edge);
+        for (var first = head.FirstPost; first <= FurthestPost; first += PostStep)
+            if (Holds(first, -1) && Holds(first, +1)) return first;
+        return head.FirstPost;
+    }
+
+    /// <summary>The family's own, or the next quarter degree at which posts of opposite sides keep their distance, degrees.</summary>
+    static double Splay(HeadstockDefinition head, FretLayout layout)
+    {
+        var usual = double.RadiansToDegrees(head.Splay);
+        for (var splay = usual; splay <= MostSplay; splay += SplayStep)
+        {
+            var splayed = head with { Splay = double.DegreesToRadians(splay) };
+            if (TunerPosts.LeastOpposite(splayed, TunerPosts.Of(splayed, layout.Strings)) >= TunerPosts.OppositeRule(splayed)) return splay;
+        }
+        return usual;
     }
 }

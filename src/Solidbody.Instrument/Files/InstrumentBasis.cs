@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Fretboards;
 
 namespace Solidbody.Instrument.Files;
 
 /// <summary>What every other default hangs on.</summary>
-/// <param name="Scale">mm.</param>
-sealed record InstrumentBasis(Hand Hand, int Strings, double Scale, int Frets)
+/// <param name="Scale">Of the centre line, mm.</param>
+/// <param name="Fan">Null for a single scale.</param>
+sealed record InstrumentBasis(Hand Hand, int Strings, double Scale, int Frets, FanDefinition? Fan = null)
 {
     /// <summary>From here on an instrument is taken for a bass: 30 in, common practice, no source.</summary>
     public const double BassScale = 762;
@@ -30,6 +32,18 @@ sealed record StringFan(InstrumentBasis Basis, NutDefinition Nut, double BridgeS
 {
     /// <summary>First to last string at a distance from the nut, mm.</summary>
     public double SpreadAt(double x) => Nut.StringSpread + (BridgeSpread - Nut.StringSpread) * x / Basis.Scale;
+
+    /// <summary>The strings themselves, at equal centres.</summary>
+    public Necks.Strings Lines { get; } = Necks.Strings.Of(Basis.Strings, Basis.Scale, Basis.Fan, Nut, BridgeSpread, null);
+
+    /// <summary>Where the frets lie on such a board. Spacing at the nut does not change that.</summary>
+    public FretLayout Layout(FretboardDefinition board) => new()
+    {
+        Strings = Lines,
+        Frets = Basis.Frets,
+        Nut = Nut,
+        Board = board,
+    };
 
     /// <summary>Board outside the outer string at the nut, mm.</summary>
     public double EdgeAtNut => (Nut.Width - Nut.StringSpread) / 2;

@@ -32,20 +32,22 @@ public static class InstrumentFile
         var strings = new StringFan(basis, nutValue, bridgeSpread);
 
         var boardValue = FretboardSection.Read(fretboard, strings);
-        var boardEnd = basis.LastFret + boardValue.BeyondLastFret;
-        var neckValue = NeckSection.Read(neck, basis, boardEnd, boardValue.WidthAtEnd);
+        var layout = strings.Layout(boardValue);
+        var heelWidth = Math.Round(2 * layout.HalfWidth(layout.HeelEnd), 1);
+        var neckValue = NeckSection.Read(neck, basis, layout.HeelEnd, heelWidth);
         var definition = new InstrumentDefinition
         {
             Name = name,
             Hand = basis.Hand,
             Strings = basis.Strings,
             Scale = basis.Scale,
+            Fan = basis.Fan,
             Frets = basis.Frets,
             Nut = nutValue,
             Fretboard = boardValue,
             Neck = neckValue,
-            Headstock = HeadstockSection.Read(headstock, basis),
-            Body = BodySection.Read(body, strings, boardEnd, boardValue.WidthAtEnd, neckValue.Heel.Length),
+            Headstock = HeadstockSection.Read(headstock, basis, layout),
+            Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length),
             Action = ActionSection.Read(action, basis),
             Woods = woods,
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
@@ -58,10 +60,44 @@ public static class InstrumentFile
     {
         var name = file.Text("name", 60, null, "what the instrument is called on sheets and programs");
         var hand = file.Choice("hand", [("right", Hand.Right), ("left", Hand.Left)], "right", "a left-handed instrument is the mirrored design");
-        var scale = file.Length("scale", 500, 950, null, "scale length: from the nut to the saddles' scale line");
+        var (scale, fan) = ReadScale(file);
         var isBass = scale >= InstrumentBasis.BassScale;
-        var strings = file.Count("strings", 4, 8, isBass ? 4 : 6, "number of strings; a scale of 30 in or more is taken for a bass");
-        var frets = file.Count("frets", 12, 27, isBass ? 21 : 22, "number of frets");
-        return (name, new InstrumentBasis(hand, strings, scale, frets));
+        var strings = file.Count("strings", 4, 9, isBass ? 4 : 6, "number of strings; a scale of 30 in or more is taken for a bass");
+        var frets = file.Count("frets", 12, 29, isBass ? 21 : 22, "number of frets");
+        return (name, new InstrumentBasis(hand, strings, scale, frets, fan));
+    }
+
+    /// <summary>Shortest and longest scale, mm; the highest fret that can stand square: two octaves up.</summary>
+    const double ShortestScale = 500, LongestScale = 950, HighestSquareFret = 24;
+    /// <summary>A figure a person copies from the defaults is rounded this far, mm.</summary>
+    const double Copied = 0.05;
+
+    /// <summary>A single scale, or the lowest and the highest string's; the middle one is then their mean.</summary>
+    static (double Scale, FanDefinition? Fan) ReadScale(TableReader file)
+    {
+        const string whatScale = "scale length: from the nut to the saddles' scale line; of fanned frets the middle one, which follows";
+        const string whatBass = "fanned frets: the lowest string's scale, in the neck's direction", whatTreble = "fanned frets: the highest string's scale";
+        double scale, bass, treble;
+        if (file.Has("scale_bass") || file.Has("scale_treble"))
+        {
+            bass = file.Length("scale_bass", ShortestScale, LongestScale, null, whatBass);
+            treble = file.Length("scale_treble", ShortestScale, LongestScale, null, whatTreble);
+            var middle = (bass + treble) / 2;
+            scale = file.Length("scale", ShortestScale, LongestScale, middle, whatScale);
+            if (file.IsSound && treble > bass)
+                file.Refuse("scale_treble", $"the highest string's scale of {file.Show(treble)} is longer than the lowest's", $"at most {file.Show(bass)}", "exchange the two");
+            if (file.IsSound && Math.Abs(scale - middle) > Copied)
+                file.Refuse("scale", $"the scale of {file.Show(scale)} is not the middle of the two beside it", file.Show(middle), "leave `scale` out: it follows from the other two");
+            scale = middle;
+        }
+        else
+        {
+            scale = bass = treble = file.Length("scale", ShortestScale, LongestScale, null, whatScale);
+            file.Length("scale_bass", ShortestScale, LongestScale, scale, whatBass);
+            file.Length("scale_treble", ShortestScale, LongestScale, scale, whatTreble);
+        }
+        // Between the fifth fret and the ninth both hands find it easiest; common practice, no source.
+        var square = file.Number("perpendicular_fret", 0, HighestSquareFret, 7, "fanned frets: the one that stands square to the neck; 0 is the nut, parts of a fret count");
+        return (scale, bass > treble ? new FanDefinition(bass - treble, square) : null);
     }
 }

@@ -7,7 +7,7 @@ namespace Solidbody.Instrument.Files;
 static class NeckSection
 {
     /// <summary>String pitch at the nut by number of strings, from four: a bass has room to spare, many strings crowd.</summary>
-    static readonly ImmutableArray<double> BassNutPitch = [10.5, 9.5, 9.0, 8.5, 8.0];
+    static readonly ImmutableArray<double> BassNutPitch = [10.5, 9.5, 9.0, 8.5, 8.0, 7.5];
     const double GuitarNutPitch = 7.1;
     const double GuitarNutEdges = 7.5, BassNutEdges = 10.5;
 
@@ -15,16 +15,31 @@ static class NeckSection
 
     public static NutDefinition ReadNut(TableReader nut, InstrumentBasis basis)
     {
-        var pitch = basis.IsBass ? BassNutPitch[Math.Clamp(basis.Strings - 4, 0, 4)] : GuitarNutPitch;
-        var spread = nut.Length("string_spread", 15, 85, Math.Round(pitch * (basis.Strings - 1), 3), "first to last string, centre to centre");
-        var width = nut.Length("width", 25, 100, spread + (basis.IsBass ? BassNutEdges : GuitarNutEdges), "width of the board at the nut");
+        var pitch = basis.IsBass ? BassNutPitch[Math.Clamp(basis.Strings - 4, 0, BassNutPitch.Length - 1)] : GuitarNutPitch;
+        var spread = nut.Length("string_spread", 15, 100, Math.Round(pitch * (basis.Strings - 1), 3), "first to last string, centre to centre");
+        var width = nut.Length("width", 25, 120, spread + (basis.IsBass ? BassNutEdges : GuitarNutEdges), "width of the board at the nut");
+        var edge = nut.Length("edge_distance", 0, 10, 0, "outer strings to the board's edge; given, the width follows from it; 0 leaves it to the width");
         var thickness = nut.Length("thickness", 3, 10, basis.IsBass ? 5 : 4.5, "along the neck; the nut stands against the board's end");
+        if (edge > 0 && nut.Has("width"))
+            nut.Refuse("edge_distance", "the board at the nut has a width and an edge distance", "one of the two", "give one: the other follows");
+        if (edge > 0) width = spread + 2 * edge;
         if (nut.IsSound && width < spread + 4)
             nut.Refuse("width", $"the nut is {nut.Show(width)} wide, its strings spread over {nut.Show(spread)}", $"at least {nut.Show(spread + 4)}", "widen the nut or bring the strings together: 2 mm must stay outside each outer string");
-        return new NutDefinition(width, thickness, spread, nut.Flag("compensated", false, "whether each string's slot is moved toward the bridge for its intonation"));
+        return new NutDefinition(width, thickness, spread, nut.Flag("compensated", false, "whether each string's slot is moved toward the bridge for its intonation"))
+        {
+            Spacing = nut.Choice("spacing", [("centres", NutSpacing.Centres), ("gaps", NutSpacing.Gaps)], "centres", "strings the same from middle to middle, or with the same gap between them, which needs their gauges"),
+            ZeroFretSetBack = ReadZeroFret(nut),
+        };
     }
 
-    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double boardEnd, double heelWidth)
+    static double? ReadZeroFret(TableReader nut)
+    {
+        var fitted = nut.Flag("zero_fret", false, "a fret on the nut line; the nut stands behind it and only guides the strings");
+        var setBack = nut.Length("zero_fret_set_back", 2, 15, 5, "zero fret: from its middle back to the nut's face");
+        return fitted ? setBack : null;
+    }
+
+    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double heelEnd, double heelWidth)
     {
         var thickness = basis.IsBass ? (Fret1: 21.5, Fret12: 23.5) : (Fret1: 20.5, Fret12: 22.5);
         var (wood, fret1, fret12) = (
@@ -41,7 +56,7 @@ static class NeckSection
             Lip = neck.Length("lip", 1, 5, 2.5, "upright neck wood at the board's edge"),
             VoluteHeight = neck.Length("volute_height", 0, 6, 0, "thickening behind the nut; 0 is none"),
             Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
-            Rod = ReadRod(neck.Table("rod"), boardEnd),
+            Rod = ReadRod(neck.Table("rod"), heelEnd),
         };
     }
 
@@ -73,11 +88,11 @@ static class NeckSection
     /// <summary>Neck left behind the rod's end, to the heel's end.</summary>
     const double HeelBehindRod = 35;
 
-    static RodDefinition ReadRod(TableReader rod, double boardEnd) => new(
+    static RodDefinition ReadRod(TableReader rod, double heelEnd) => new(
         rod.Length("width", 4, 10, 6, "channel for the truss rod"),
         rod.Length("depth", 6, 14, 10, "of the channel, from the glue plane"),
         rod.Length("start", -40, 30, -20, "end toward the head, from the nut; negative lies beyond the nut"),
-        rod.Length("end", 200, 900, Math.Round(boardEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the board's end"),
+        rod.Length("end", 200, 900, Math.Round(heelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the heel's end"),
         rod.Length("access_length", 0, 40, 16, "wider room for the adjuster behind the nut, along the neck; 0 is none"),
         rod.Length("access_width", 6, 20, 12, "width of that room"),
         rod.Length("least_cover", 2, 8, 3, "least wood allowed under the channel"));

@@ -16,14 +16,14 @@ static class OutlineSection
     /// <summary>A wider body's tail falls away sooner beside the bridge: so much longer per mm of width.</summary>
     const double TailPerWidth = 0.125;
 
-    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double boardEnd, double heelWidth, double pocketLength)
+    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double heelEnd, double heelWidth, double pocketLength, double bridgeLean)
     {
         var word = outline.Word("family", OutlineFamily.All.Select(f => f.Word), basis.IsBass ? "bass" : "offset", "our own outlines; every measure below can be changed");
         var family = OutlineFamily.Of(word);
         var (drawn, wider) = (family.Outline, family.WidthFor(heelWidth));
-        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, boardEnd, wider);
-        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, boardEnd, wider);
-        var reached = basis.Scale + family.BehindScale + TailPerWidth * Math.Max(0, wider) - Foremost(treble, bass, boardEnd - pocketLength);
+        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, heelEnd, wider);
+        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, heelEnd, wider);
+        var reached = basis.Scale + bridgeLean + family.BehindScale + TailPerWidth * Math.Max(0, wider) - Foremost(treble, bass, heelEnd - pocketLength);
         var length = Math.Clamp(Math.Ceiling(reached), drawn.BodyLength, LongestBody);
         return (family, new OutlineDefinition
         {
@@ -48,14 +48,14 @@ static class OutlineSection
     }
 
     /// <summary>Rearmost point of the body, from the nut.</summary>
-    public static double TailX(OutlineDefinition outline, double boardEnd, double pocketLength) =>
-        Foremost(outline.Treble, outline.Bass, boardEnd - pocketLength) + outline.BodyLength;
+    public static double TailX(OutlineDefinition outline, double heelEnd, double pocketLength) =>
+        Foremost(outline.Treble, outline.Bass, heelEnd - pocketLength) + outline.BodyLength;
 
     static double Foremost(ShoulderDefinition treble, ShoulderDefinition bass, double shoulderX) => shoulderX - Math.Max(Reach(treble), Reach(bass));
 
     static double Reach(ShoulderDefinition shoulder) => shoulder is ShoulderDefinition.Horned horned ? horned.HornReach : 0;
 
-    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double boardEnd, double wider)
+    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double heelEnd, double wider)
     {
         var kind = shoulder.Choice("kind", Kinds, drawn is ShoulderDefinition.Horned ? "horned" : "rounded", "with a horn and a cutaway, or rounded into the neck");
         if (kind == ShoulderKind.Rounded)
@@ -71,7 +71,7 @@ static class OutlineSection
             shoulder.Length("horn_tip_radius", 7, 18, horn.HornTipRadius, "at the tip"),
             shoulder.Length("cutaway_width", 17, 105, horn.CutawayWidth, "mouth of the cutaway"),
             shoulder.Length("cutaway_radius", 8, 20, horn.CutawayRadius, "inside, at the cutaway's bottom"),
-            shoulder.Number("cutaway_fret", 8, 26.5, CutawayFret(horn, family, basis, boardEnd), "fret level with the cutaway's bottom; parts of a fret count"),
+            shoulder.Number("cutaway_fret", 8, 28.5, CutawayFret(horn, family, basis, heelEnd), "fret level with the cutaway's bottom; parts of a fret count"),
             shoulder.Length("shoulder_corner_radius", 4, 14, horn.ShoulderCornerRadius, "wanted; smaller when the cutaway is shallow"),
             shoulder.Length("shoulder_margin", 8, 16, horn.ShoulderMargin, "wood beside the neck pocket"));
     }
@@ -80,9 +80,9 @@ static class OutlineSection
     static readonly ShoulderDefinition.Rounded Rounded = new(22, 0.19);
 
     /// <summary>The cutaway lies as far in front of the heel's end as in the family's drawing, to a tenth of a fret.</summary>
-    static double CutawayFret(ShoulderDefinition.Horned horn, OutlineFamily family, InstrumentBasis basis, double boardEnd)
+    static double CutawayFret(ShoulderDefinition.Horned horn, OutlineFamily family, InstrumentBasis basis, double heelEnd)
     {
-        var fret = basis.FretAt(boardEnd - family.CutawayBeforeHeel(horn.CutawayFret));
+        var fret = basis.FretAt(heelEnd - family.CutawayBeforeHeel(horn.CutawayFret));
         return Math.Clamp(Math.Round(fret, 1), 8, basis.Frets - 0.5);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -12,33 +13,56 @@ static class PickupSection
     const double GuitarAlong = 40, BassAlong = 33, GuitarAcrossSix = 72, GuitarAcrossPerString = 10.5, BassAcrossFour = 96, BassAcrossPerString = 19;
     const double Depth = 18, CornerRadius = 3.5;
 
-    /// <summary>Centre of the neck pickup behind the board's end, so that wood stays between neck pocket and cavity.</summary>
-    const double GuitarBehindBoard = 31.2;
+    /// <summary>Wood between neck pocket and cavity, or from the board's end to it.</summary>
+    const double BehindBoard = 11.2;
+    /// <summary>Wood between two cavities.</summary>
+    const double BetweenPickups = 5;
 
-    /// <summary>Pickups that clear neck pocket and bridge on any scale.</summary>
-    public static ImmutableArray<PickupDefinition> Defaults(OutlineFamily family, StringFan strings, double boardEnd)
+    /// <summary>Pickups that clear neck pocket and bridge on any scale; on a fan they turn with it.</summary>
+    public static ImmutableArray<PickupDefinition> Defaults(OutlineFamily family, FretLayout layout)
     {
-        var basis = strings.Basis;
-        var (along, across) = basis.IsBass
-            ? (BassAlong, BassAcrossFour + BassAcrossPerString * (basis.Strings - 4))
-            : (GuitarAlong, GuitarAcrossSix + GuitarAcrossPerString * (basis.Strings - 6));
-        PickupDefinition At(string name, double x) => new(name, Math.Round(x, 1), along, across, Depth, CornerRadius, 0);
+        var (strings, isBass) = (layout.Strings, layout.Strings.Scale >= InstrumentBasis.BassScale);
+        var (along, across) = isBass
+            ? (BassAlong, BassAcrossFour + BassAcrossPerString * (strings.Count - 4))
+            : (GuitarAlong, GuitarAcrossSix + GuitarAcrossPerString * (strings.Count - 6));
+        PickupDefinition At(string name, double x) => new(name, Math.Round(x, 1), along, across, Depth, CornerRadius, TurnAt(layout, Math.Round(x, 1)));
 
-        var bridge = At(Bridge, basis.Scale - family.BridgePickupBeforeScale);
+        // Turned, pickup and plate reach further along the strings, and lie a little askew to each other.
+        var (scaleLine, usual) = (layout.ScaleLine, layout.LineAt(strings.Scale - family.BridgePickupBeforeScale));
+        var bridge = At(Bridge, strings.Scale - family.BridgePickupBeforeScale / Math.Cos(scaleLine.Turn) - Math.Abs(scaleLine.Slope - usual.Slope) * across / 2);
         if (family.Pickups == 1) return [bridge];
-        // A bass's pickups stay a set distance apart, but never reach the pocket.
-        var neck = basis.IsBass
-            ? Math.Max(basis.Scale - family.BridgePickupBeforeScale - family.PickupSpacing, boardEnd + GuitarBehindBoard)
-            : boardEnd + GuitarBehindBoard;
-        return [At(Neck, neck), bridge];
+        var least = BehindBoardEnd(layout, along, across);
+        // Where a long board leaves no wood between them, the bridge pickup stands alone.
+        if (bridge.CentreX - least - along / Math.Cos(scaleLine.Turn) - Math.Abs(scaleLine.Slope - layout.LineAt(least).Slope) * across / 2 < BetweenPickups) return [bridge];
+        // A bass body's pickups stay a set distance apart, but never reach the pocket.
+        return [At(Neck, family.PickupSpacing > 0 ? Math.Max(bridge.CentreX - family.PickupSpacing, least) : least), bridge];
     }
 
-    public static PickupDefinition Read(TableReader pickup, PickupDefinition? or) => new(
-        pickup.Text("name", 30, or?.Name, "what wire ways and sheets call it"),
-        pickup.Length("centre", 300, 950, or?.CentreX, "of the cavity, from the nut"),
-        pickup.Length("along", 10, 80, or?.AlongX ?? GuitarAlong, "cavity along the strings"),
-        pickup.Length("across", 20, 180, or?.AlongY ?? GuitarAcrossSix, "cavity across the strings"),
-        pickup.Length("depth", 8, 30, or?.Depth ?? Depth, "from the body's front"),
-        pickup.Length("corner_radius", 1.5, 30, or?.CornerRadius ?? CornerRadius, "inside corners: a cutter of 6 mm reaches in"),
-        pickup.Angle("turn", -30, 30, double.RadiansToDegrees(or?.Turn ?? 0), "slant, counter-clockwise seen from the front of a right-handed instrument"));
+    /// <summary>Nearest the board's end a pickup's middle may stand, mm.</summary>
+    static double BehindBoardEnd(FretLayout layout, double along, double across)
+    {
+        // A bass's cavity, which is narrower, keeps a guitar's distance.
+        var half = Math.Max(along, GuitarAlong) / 2;
+        var end = Math.Max(layout.AtEdge(layout.BoardEnd, -1).X, layout.AtEdge(layout.BoardEnd, +1).X) + BehindBoard;
+        var turn = Math.Abs(layout.LineAt(end + half).Turn);
+        // The turn still grows on the way back: by the reach it asks for, taken at the place it leads to.
+        turn = Math.Abs(layout.LineAt(end + half * Math.Cos(turn) + across / 2 * Math.Sin(turn)).Turn);
+        return end + half * Math.Cos(turn) + across / 2 * Math.Sin(turn);
+    }
+
+    /// <summary>As the frets would lie there, to a tenth of a degree.</summary>
+    static double TurnAt(FretLayout layout, double x) => double.DegreesToRadians(Math.Round(double.RadiansToDegrees(layout.LineAt(x).Turn), 1));
+
+    public static PickupDefinition Read(TableReader pickup, PickupDefinition? or, FretLayout layout)
+    {
+        var (name, centre) = (pickup.Text("name", 30, or?.Name, "what wire ways and sheets call it"), pickup.Length("centre", 300, 950, or?.CentreX, "of the cavity, from the nut"));
+        var definition = new PickupDefinition(name, centre,
+            pickup.Length("along", 10, 80, or?.AlongX ?? GuitarAlong, "cavity along the strings"),
+            pickup.Length("across", 20, 220, or?.AlongY ?? GuitarAcrossSix, "cavity across the strings"),
+            pickup.Length("depth", 8, 30, or?.Depth ?? Depth, "from the body's front"),
+            pickup.Length("corner_radius", 1.5, 30, or?.CornerRadius ?? CornerRadius, "inside corners: a cutter of 6 mm reaches in"),
+            pickup.Angle("turn", -45, 45, double.RadiansToDegrees(or?.Turn ?? TurnAt(layout, centre)), "slant, counter-clockwise seen from the front of a right-handed instrument; by default as the frets would lie there"));
+        var poles = pickup.Length("pole_spread", 0, 160, 0, "first to last pole, one a string; 0 is not known, or a blade");
+        return definition with { PoleSpread = poles > 0 ? poles : null };
+    }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
-using Solidbody.Instrument.Bodies;
 
 namespace Solidbody.Instrument.Fretboards;
 
@@ -14,52 +13,58 @@ internal static class FretboardMaker
         (d.Fretboard.RadiusAtLastFret - d.Fretboard.RadiusAtNut) / FretTable.Position(d.Scale, d.Frets));
 
     /// <summary>Half width of board and neck at x, mm.</summary>
-    public static double HalfWidth(InstrumentDefinition d, double x) => d.Nut.Width / 2 + HalfWidthGain(d) * x;
+    public static double HalfWidth(InstrumentDefinition d, double x) => FretLayout.Of(d).HalfWidth(x);
 
-    public static double HalfWidthGain(InstrumentDefinition d) => (d.Fretboard.WidthAtEnd - d.Nut.Width) / 2 / NeckJoint.Of(d).HeelEnd;
+    public static double HalfWidthGain(InstrumentDefinition d) => FretLayout.Of(d).HalfWidthGain;
 
     public static Part Make(InstrumentDefinition d)
     {
-        var (board, face, end) = (d.Fretboard, Face(d), NeckJoint.Of(d).HeelEnd);
-        var (atNut, atEnd) = (d.Nut.Width / 2, board.WidthAtEnd / 2);
-        var dots = Dots(d, face);
+        var (layout, face) = (FretLayout.Of(d), Face(d));
+        var (nut, end) = (layout.NutFace, layout.BoardEnd);
+        var plan = new Region(Loop.Of([layout.AtEdge(nut, -1), layout.AtEdge(end, -1), layout.AtEdge(end, +1), layout.AtEdge(nut, +1)]));
+        var dots = Dots(d, layout, face);
         return new()
         {
             Name = "fretboard",
-            Wood = board.Wood,
-            Outline = new(Loop.Of([new(0, -atNut), new(end, -atEnd), new(end, atEnd), new(0, atNut)])),
+            Wood = d.Fretboard.Wood,
+            Outline = plan,
             Front = face,
             Back = new LevelHeight(0),
             FrontFinish = FaceFinish.SurfacedAlong,
             BackFinish = FaceFinish.AsPlaned,
-            Bounds = new(0, -Math.Max(atNut, atEnd), 0, end, Math.Max(atNut, atEnd), board.Thickness),
-            Slots = [.. Enumerable.Range(1, d.Frets).Select(n => Slot(d, n))],
+            Bounds = new(plan.Bounds.X0, plan.Bounds.Y0, 0, plan.Bounds.X1, plan.Bounds.Y1, d.Fretboard.Thickness),
+            Slots = [.. Enumerable.Range(0, d.Frets + 1).Where(n => n > 0 || d.Nut.ZeroFretSetBack is not null).Select(n => Slot(d.Fretboard, layout, n))],
             Holes = dots,
-            Measures = FretboardMeasures.Of(d, face, dots),
-            TabPlaces = [.. ((double[])[0.2, 0.8]).SelectMany(s => (Point2[])[new(s * end, HalfWidth(d, s * end)), new(s * end, -HalfWidth(d, s * end))])],
+            Measures = FretboardMeasures.Of(d, layout, face, dots),
+            TabPlaces = [.. ((double[])[0.2, 0.8]).SelectMany(s => (Point2[])[layout.AtEdge(new(s * end.Middle, 0), +1), layout.AtEdge(new(s * end.Middle, 0), -1)])],
         };
     }
 
-    private static Slot Slot(InstrumentDefinition d, int fret)
+    private static Slot Slot(FretboardDefinition board, FretLayout layout, int fret)
     {
-        var x = FretTable.Position(d.Scale, fret);
-        var half = HalfWidth(d, x) + SlotRunOut;
-        return new($"fret {fret}", new(x, -half), new(x, half), d.Fretboard.SlotWidth, d.Fretboard.SlotDepth, d.Fretboard.FretCut == FretCut.ScribedLines);
+        var line = layout.Fret(fret);
+        // A blind slot's end is round, as its cutter: the axis stops half a width sooner.
+        Point2 End(int side) => board.BlindSlotsInside is { } inside
+            ? layout.InsideEdge(line, side, inside + board.SlotWidth / 2)
+            : layout.AtEdge(line, side) + side * SlotRunOut * line.Along;
+        return new(SlotName(fret), End(-1), End(+1), board.SlotWidth, board.SlotDepth, board.FretCut == FretCut.ScribedLines);
     }
 
+    public static string SlotName(int fret) => fret == 0 ? "zero fret" : $"fret {fret}";
+
     /// <summary>Dots half way to the fret before, flat floors at their depth below the face over their middle.</summary>
-    private static ImmutableArray<Hole> Dots(InstrumentDefinition d, RadiusedFace face)
+    private static ImmutableArray<Hole> Dots(InstrumentDefinition d, FretLayout layout, RadiusedFace face)
     {
         var dots = d.Fretboard.Dots;
         var holes = ImmutableArray.CreateBuilder<Hole>();
         foreach (var fret in dots.Frets.Where(n => n >= 1 && n <= d.Frets))
         {
-            var x = (FretTable.Position(d.Scale, fret - 1) + FretTable.Position(d.Scale, fret)) / 2;
             var isDouble = dots.Doubles.Contains(fret);
             foreach (var (name, y) in isDouble
                 ? ((string, double)[])[($"dot {fret} bass", -dots.DoubleSpacing / 2), ($"dot {fret} treble", dots.DoubleSpacing / 2)]
                 : [($"dot {fret}", 0.0)])
             {
+                var x = (layout.Fret(fret - 1).X(y) + layout.Fret(fret).X(y)) / 2;
                 var mouth = face.Z(x, y);
                 holes.Add(new(name, Side.Front, new(x, y), dots.Diameter, mouth, mouth - dots.Depth, mouth - dots.Depth));
             }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Solidbody.Instrument.Bodies;
+using System.Globalization;
 
 namespace Solidbody.Instrument.Fretboards;
 
@@ -9,18 +9,18 @@ internal static class FretboardMeasures
     /// <summary>A slot is looked for this far to both sides, mm: less than the wood between a slot and a dot.</summary>
     private const double SlotSearch = 1;
 
-    public static ImmutableArray<Measure> Of(InstrumentDefinition d, RadiusedFace face, ImmutableArray<Hole> dots)
+    public static ImmutableArray<Measure> Of(InstrumentDefinition d, FretLayout layout, RadiusedFace face, ImmutableArray<Hole> dots)
     {
         var board = d.Fretboard;
-        var end = NeckJoint.Of(d).HeelEnd;
-        // Slots are measured on a line beside the single dots and inside the double ones.
+        // Slots are measured from the nut line on a line beside the single dots and inside the double ones.
         var y = (board.Dots.Diameter / 2 + Math.Max(board.Dots.DoubleSpacing - board.Dots.Diameter, board.Dots.Diameter) / 2) / 2;
         var measures = ImmutableArray.CreateBuilder<Measure>();
+        var nut = layout.Fret(0).At(y);
         for (var n = 1; n <= d.Frets; n++)
         {
-            var x = FretTable.Position(d.Scale, n);
-            measures.Add(new($"fret {n} from the nut", x, Take.Tolerance,
-                new Caliper.InsideCentre(new(0, y), Take.AlongX, x, face.Z(x, y) - board.SlotDepth / 2, SlotSearch)));
+            var x = layout.Fret(n).X(y);
+            measures.Add(new($"fret {n} from the nut{(layout.IsFanned ? $", {Math.Round(y, 1).ToString(CultureInfo.InvariantCulture)} mm to the treble side" : "")}", x - nut.X, Take.Tolerance,
+                new Caliper.InsideCentre(nut, Take.AlongX, x - nut.X, face.Z(x, y) - board.SlotDepth / 2, SlotSearch)));
         }
         foreach (var n in (int[])[1, 12, d.Frets])
         {
@@ -31,9 +31,11 @@ internal static class FretboardMeasures
                 measures.Add(new($"board thickness at fret {n}, centre line", board.Thickness, Take.Tolerance, new Caliper.Thickness(new(x - (x - before) / 4, 0))));
             measures.Add(new($"depth of fret {(board.FretCut == FretCut.Slots ? "slot" : "line")} {n}, centre line", board.SlotDepth, Take.Tolerance, new Caliper.DepthFromTop(new(x, 0), board.Thickness)));
         }
-        foreach (var (name, x) in ((string, double)[])[("board width at the nut", Take.InsideEnd), ("board width at its end", end - Take.InsideEnd)])
+        double Corner(CrossLine line, int side) => layout.AtEdge(line, side).X;
+        var (first, last) = (Math.Max(Corner(layout.NutFace, -1), Corner(layout.NutFace, +1)), Math.Min(Corner(layout.BoardEnd, -1), Corner(layout.BoardEnd, +1)));
+        foreach (var (name, x) in ((string, double)[])[("board width at the nut", first + Take.InsideEnd), ("board width at its end", last - Take.InsideEnd)])
         {
-            var half = FretboardMaker.HalfWidth(d, x);
+            var half = layout.HalfWidth(x);
             measures.Add(new(name, 2 * half, Take.Tolerance, new Caliper.Outside(new(x, 0), Take.AlongY, face.Z(x, half) / 2, 2 * half)));
         }
         foreach (var dot in dots)

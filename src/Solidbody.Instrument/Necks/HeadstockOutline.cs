@@ -14,6 +14,7 @@ public sealed record HeadstockOutline(BSpline Curve, ImmutableArray<Point2> Post
     /// <summary>A gap between the sides' last posts longer than this takes a second guide point, mm.</summary>
     private const double LongGap = 45;
 
+    /// <param name="nutWidth">Of the neck at u = 0.</param>
     /// <param name="halfWidthGain">Half width of the neck gained per mm toward the heel.</param>
     public static HeadstockOutline Build(HeadstockDefinition h, Strings strings, double nutWidth, double halfWidthGain)
     {
@@ -73,7 +74,7 @@ public sealed record HeadstockOutline(BSpline Curve, ImmutableArray<Point2> Post
         private IEnumerable<Point2> FreeSide(int side)
         {
             var outer = side < 0 ? 0 : Strings.Count - 1;
-            var end = Math.Max(side * (Strings.NutY(outer) + Strings.Drift(outer) * Far.X) + H.Guard, side * Far.Y + H.EdgeDistance + H.Swell);
+            var end = Math.Max(side * (Strings.Leave(outer).Y + Strings.Drift(outer) * (Far.X - Strings.Leave(outer).X)) + H.Guard, side * Far.Y + H.EdgeDistance + H.Swell);
             foreach (var (q, v) in ((double, double)[])[(0.28, 0), (0.50, 0.18), (0.74, 0.72), (1, 1)])
                 yield return new(Far.X * q, side * ((1 - v) * (NutWidth / 2 - H.Dip) + v * end));
         }

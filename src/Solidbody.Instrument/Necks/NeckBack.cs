@@ -122,4 +122,7 @@ public sealed record HeadBlend(double StartCentre, double StartEdge, double EndC
 {
     /// <summary>Of our own necks: long enough that a 12.7 mm ball-end reaches every hollow.</summary>
     public static HeadBlend Usual { get; } = new(-12, -24, 28, 16, 9, 24);
+
+    /// <summary>The same, further toward the tip: behind a slanted nut, or one that stands back.</summary>
+    public HeadBlend Moved(double u) => new(StartCentre + u, StartEdge + u, EndCentre + u, EndEdge + u, VoluteAt + u, VoluteHalfLength);
 }

@@ -36,12 +36,15 @@ internal static class NeckMaker
         HeelBlendEdgeExtra = d.Neck.Heel.BlendEdgeExtra,
         HeadThickness = d.Headstock.Thickness,
         HeadDrop = d.Headstock.Drop,
-        Head = HeadBlend.Usual,
+        Head = HeadBlend.Usual.Moved(Strings.Of(d).HeadFrom),
         VoluteHeight = d.Neck.VoluteHeight,
     };
 
-    public static HeadstockOutline Headstock(InstrumentDefinition d) =>
-        HeadstockOutline.Build(d.Headstock, Strings.Of(d), d.Nut.Width, FretboardMaker.HalfWidthGain(d));
+    public static HeadstockOutline Headstock(InstrumentDefinition d)
+    {
+        var layout = FretLayout.Of(d);
+        return HeadstockOutline.Build(d.Headstock, layout.Strings, 2 * layout.HalfWidth(-layout.Strings.HeadFrom), layout.HalfWidthGain);
+    }
 
     public static Part Make(InstrumentDefinition d, NeckBack back, HeadstockOutline headstock)
     {
@@ -64,7 +67,7 @@ internal static class NeckMaker
             Holes = [.. tuners, .. screws],
             Flats =
             [
-                new("heel back", Side.Back, Rectangle(back.HeelX, joint.HeelEnd + RunOut, d.Fretboard.WidthAtEnd / 2 + RunOut), -d.Neck.Heel.Thickness),
+                new("heel back", Side.Back, Rectangle(back.HeelX, joint.HeelEnd + RunOut, joint.HeelWidth / 2 + RunOut), -d.Neck.Heel.Thickness),
                 new("headstock back", Side.Back, Rectangle(box.X0 - RunOut, -back.HeadLevelFrom, Math.Max(box.Y1, -box.Y0) + RunOut), -d.Headstock.Drop - d.Headstock.Thickness),
             ],
             Measures = NeckMeasures.Of(d, back, plan, tuners, screws),
@@ -79,16 +82,21 @@ internal static class NeckMaker
     /// <summary>Shaft with rounded heel corners, then the headstock from the treble edge round the tip to the bass edge.</summary>
     private static Region Plan(InstrumentDefinition d, NeckJoint joint, HeadstockOutline headstock)
     {
-        var (nut, heel) = (d.Nut.Width / 2, d.Fretboard.WidthAtEnd / 2);
-        var shaft = RoundedPolygon.Of((new(0, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(0, nut), 0));
-        return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(p => new Point2(-p.X, p.Y)))));
+        var head = -Strings.Of(d).HeadFrom;
+        var (nut, heel) = (FretboardMaker.HalfWidth(d, head), joint.HeelWidth / 2);
+        var shaft = RoundedPolygon.Of((new(head, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(head, nut), 0));
+        return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(p => new Point2(head - p.X, p.Y)))));
     }
 
     private static IEnumerable<Pocket> Rooms(InstrumentDefinition d, Box2 box)
     {
-        var (rod, nut) = (d.Neck.Rod, d.Nut.Thickness);
+        var rod = d.Neck.Rod;
         if (d.Headstock.Drop > 0)
-            yield return new("headstock face", Side.Front, Rectangle(box.X0 - RunOut, -nut - NutShelf, Math.Max(box.Y1, -box.Y0) + RunOut), new LevelHeight(-d.Headstock.Drop));
+        {
+            var (shelf, half) = (FretLayout.Of(d).NutBack.Moved(-NutShelf), Math.Max(box.Y1, -box.Y0) + RunOut);
+            var tip = Math.Min(box.X0, Math.Min(shelf.X(half), shelf.X(-half))) - RunOut;
+            yield return new("headstock face", Side.Front, new(Loop.Of([new(tip, -half), shelf.At(-half), shelf.At(half), new(tip, half)])), new LevelHeight(-d.Headstock.Drop));
+        }
         if (AccessSpan(d) is var (from, to))
             yield return new("rod access", Side.Front, new(Shapes.Rectangle(new((from + to) / 2, 0), to - from, rod.AccessWidth, AccessCorner)), new LevelHeight(-rod.Depth));
         var r = rod.Width / 2;
@@ -98,15 +106,16 @@ internal static class NeckMaker
     /// <summary>x from and to of the adjuster's access, behind the nut; null without one.</summary>
     public static (double From, double To)? AccessSpan(InstrumentDefinition d)
     {
-        var to = -d.Nut.Thickness - AccessBehindNut;
+        var back = FretLayout.Of(d).NutBack;
+        var to = back.Middle - Math.Abs(back.Slope) * d.Neck.Rod.AccessWidth / 2 - AccessBehindNut;
         return d.Neck.Rod is { AccessLength: > 0, AccessWidth: > 0 } rod ? (to - rod.AccessLength, to) : null;
     }
 
     private static ImmutableArray<Hole> Tuners(InstrumentDefinition d, HeadstockOutline headstock)
     {
         var h = d.Headstock;
-        var back = -h.Drop - h.Thickness;
-        return [.. headstock.Posts.Select((p, i) => new Hole($"tuner hole {i + 1}", Side.Front, new(-p.X, p.Y), h.TunerHole, -h.Drop,
+        var (back, head) = (-h.Drop - h.Thickness, -Strings.Of(d).HeadFrom);
+        return [.. headstock.Posts.Select((p, i) => new Hole($"tuner hole {i + 1}", Side.Front, new(head - p.X, p.Y), h.TunerHole, -h.Drop,
             back - Drilling.Overlap, back - Drilling.Overlap - Drilling.Cone(h.TunerHole), Through: true))];
     }
 

@@ -75,7 +75,7 @@ internal static class NeckMeasures
     private static IEnumerable<Measure> HeadThickness(InstrumentDefinition d, NeckBack back, Region plan, ImmutableArray<Hole> tuners)
     {
         var end = Math.Min(-back.HeadLevelFrom, NeckMaker.AccessSpan(d)?.From ?? 0);
-        end = Math.Min(end, Math.Min(d.Neck.Rod.Start, -d.Nut.Thickness)) - 2;
+        end = Math.Min(end, Math.Min(d.Neck.Rod.Start, -Strings.Of(d).HeadFrom - d.Nut.Thickness)) - 2;
         if (Clearest.Point(new(plan.Bounds.X0, plan.Bounds.Y0, end, plan.Bounds.Y1), p =>
                 Math.Min(-plan.SignedDistance(p), tuners.Min(t => t.Centre.DistanceTo(p) - t.Diameter / 2))) is { } at)
             yield return new("headstock thickness", d.Headstock.Thickness, Take.Tolerance, new Caliper.Thickness(at));

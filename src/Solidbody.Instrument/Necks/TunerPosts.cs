@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Instrument.Checks;
 
 namespace Solidbody.Instrument.Necks;
 
@@ -17,13 +18,24 @@ public static class TunerPosts
         return [.. posts];
     }
 
+    /// <summary>Least distance between posts of opposite sides, mm; infinite with tuners on one side only.</summary>
+    public static double LeastOpposite(HeadstockDefinition h, ImmutableArray<Point2> posts)
+    {
+        ArgumentNullException.ThrowIfNull(h);
+        return posts[..h.TunersBass].SelectMany(a => posts[h.TunersBass..].Select(b => a.DistanceTo(b))).DefaultIfEmpty(double.PositiveInfinity).Min();
+    }
+
+    /// <summary>What that distance must be: a bass's casings are larger (docs/shapes.md).</summary>
+    internal static double OppositeRule(HeadstockDefinition h) => h.PostRadius > Limits.BassPostRadius ? Limits.OppositePostsBass : Limits.OppositePosts;
+
     private static void Place(HeadstockDefinition h, Strings strings, int side, IEnumerable<int> order, Point2[] posts)
     {
         Point2? before = null;
         foreach (var i in order)
         {
             var slope = Math.Tan(Math.Atan(strings.Drift(i)) + side * h.Splay);
-            var offset = strings.NutY(i) + side * h.PostRadius * Math.Sqrt(1 + slope * slope);
+            var leave = strings.Leave(i);
+            var offset = leave.Y - slope * leave.X + side * h.PostRadius * Math.Sqrt(1 + slope * slope);
             var u = h.FirstPost;
             if (before is { } p)
             {

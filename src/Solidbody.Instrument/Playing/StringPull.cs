@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Necks;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument.Playing;
@@ -41,6 +42,7 @@ public sealed record StringPull(double Length, double Pitch, double UnitMass, do
     public static ImmutableArray<StringPull> All(InstrumentDefinition d)
     {
         ArgumentNullException.ThrowIfNull(d);
-        return d.Tuning is { } t ? [.. t.Strings.Select(s => Of(s, d.Scale, t.A4))] : [];
+        var strings = Strings.Of(d);
+        return d.Tuning is { } t ? [.. t.Strings.Select((s, i) => Of(s, strings.ScaleOf(i), t.A4))] : [];
     }
 }

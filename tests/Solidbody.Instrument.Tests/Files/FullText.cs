@@ -18,6 +18,9 @@ static class FullText
             ["name"] = $"\"{given.Name}\"",
             ["hand"] = $"\"{(given.Hand == Hand.Left ? "left" : "right")}\"",
             ["scale"] = given.Scale.ToString(CultureInfo.InvariantCulture),
+            ["scale_bass"] = (given.Scale + (given.Fan?.Difference ?? 0) / 2).ToString(CultureInfo.InvariantCulture),
+            ["scale_treble"] = (given.Scale - (given.Fan?.Difference ?? 0) / 2).ToString(CultureInfo.InvariantCulture),
+            ["perpendicular_fret"] = (given.Fan?.PerpendicularFret ?? 7).ToString(CultureInfo.InvariantCulture),
             ["strings"] = $"{given.Strings}",
             ["frets"] = $"{given.Frets}",
         };

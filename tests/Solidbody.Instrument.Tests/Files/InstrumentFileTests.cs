@@ -74,10 +74,16 @@ public class InstrumentFileTests
 
     public static TheoryData<string, string> EachMistake => new()
     {   // added to the minimal file; the one mistake
-        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, strings, frets, woods, nut, fretboard, neck, headstock, body, action, tuning | did you mean `strings`?" },
+        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, scale_bass, scale_treble, perpendicular_fret, strings, frets, woods, nut, fretboard, neck, headstock, body, action, tuning | did you mean `strings`?" },
         { "hand = \"lefty\"", "4,8: `hand` is \"lefty\" | right or left | did you mean \"left\"?" },
-        { "strings = 12", "4,11: `strings` is 12 | 4 to 8 | give a whole number from 4 to 8" },
-        { "[nut]\nwidth = 430", "5,9: `nut.width` is 430 | 25 mm to 100 mm | give a length within 25 mm to 100 mm" },
+        { "strings = 12", "4,11: `strings` is 12 | 4 to 9 | give a whole number from 4 to 9" },
+        { "[nut]\nwidth = 430", "5,9: `nut.width` is 430 | 25 mm to 120 mm | give a length within 25 mm to 120 mm" },
+        { "scale_bass = 660\nscale_treble = 635", "3,9: the scale of 635 mm is not the middle of the two beside it | 647.5 mm | leave `scale` out: it follows from the other two" },
+        { "scale_bass = 620\nscale_treble = 650", "5,16: the highest string's scale of 650 mm is longer than the lowest's | at most 620 mm | exchange the two" },
+        { "scale_bass = 660", "1,1: `scale_treble` is missing | 500 mm to 950 mm | give it at the top of the file, before the first table" },
+        { "[nut]\nwidth = 43\nedge_distance = 3", "6,17: the board at the nut has a width and an edge distance | one of the two | give one: the other follows" },
+        { "[fretboard]\nwidth_at_end = 56\nedge_at_last_fret = 3", "6,21: the board has a width at its end and an edge at the last fret | one of the two | give one: the other follows" },
+        { "[body.bridge]\nspread_least = 60\nspread_most = 50", "5,16: the narrowest spread, 60 mm, is wider than the widest | at most 50 mm | exchange the two" },
         { "[nut]\nwidth = 35", "5,9: the nut is 35 mm wide, its strings spread over 35.5 mm | at least 39.5 mm | widen the nut or bring the strings together: 2 mm must stay outside each outer string" },
         { "[headstock]\ntuners_bass = 6\ntuners_treble = 6", "5,15: 6 and 6 tuners for 6 strings | 6 together | give each string one tuner" },
         { "[fretboard.dots]\nfrets = [3, 24]", "5,13: `fretboard.dots.frets` is 24 | 1 to 22 | give a whole number from 1 to 22" },
