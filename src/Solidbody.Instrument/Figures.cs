@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Instrument.Playing;
+using Solidbody.Instrument.Seasons;
 
 namespace Solidbody.Instrument;
 
@@ -21,4 +22,7 @@ public sealed record Figures
 
     /// <summary>How the strings lie over frets and body.</summary>
     public StringHeights? Heights { get; init; }
+
+    /// <summary>How the wood moves with the seasons; null without parts.</summary>
+    public Movement? Movement { get; init; }
 }

@@ -4,7 +4,7 @@ namespace Solidbody.Materials;
 /// <remarks>The handbook's moistures are read by a later report of the same laboratory (FPL-GTR-229, 2014) as too unsure for science: half a per cent between two woods is common.</remarks>
 public static class Moisture
 {
-    /// <summary>Moisture range for which the coefficients of <see cref="Change"/> are stated, per cent.</summary>
+    /// <summary>Moisture range for which coefficients are stated, per cent.</summary>
     public const double LeastForCoefficient = 6, MostForCoefficient = 14;
 
     /// <summary>Moisture wood settles at, per cent of its ovendry weight.</summary>
@@ -41,4 +41,20 @@ public static class Moisture
     /// <param name="shrinkage">S_R or S_T from green to ovendry, per cent.</param>
     public static double ChangeByShrinkage(double width, double shrinkage, double from, double to) =>
         width * (to - from) / (Wood.FibreSaturation * 100 / shrinkage - Wood.FibreSaturation + from);
+
+    /// <summary>Change of a board's width, mm: by the coefficient within its range, beyond it by the shrinkage; null where the wood has neither.</summary>
+    public static double? Change(Wood wood, Grain grain, double width, double from, double to)
+    {
+        ArgumentNullException.ThrowIfNull(wood);
+        var (coefficient, shrinkage) = grain == Grain.Flat ? (wood.TangentialChange, wood.TangentialShrinkage) : (wood.RadialChange, wood.RadialShrinkage);
+        if (coefficient is not { } c) return null;
+        var isInRange = Math.Min(from, to) >= LeastForCoefficient && Math.Max(from, to) <= MostForCoefficient;
+        return isInRange || shrinkage is not { } s ? Change(width, c.Value, from, to) : ChangeByShrinkage(width, s.Value, from, to);
+    }
+
+    /// <summary>Most a length along the grain shrinks from green to ovendry, a part of it: 0.1 to 0.2 %. Source: Wood Handbook FPL-GTR-190 (2010), chapter 4, from memory.</summary>
+    public const double MostAlongGrain = 0.002;
+
+    /// <summary>Most a length along the grain can change, mm: that shrinkage spread evenly below fibre saturation.</summary>
+    public static double MostChangeAlong(double length, double from, double to) => length * MostAlongGrain * Math.Abs(to - from) / Wood.FibreSaturation;
 }

@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
+using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
 
 public sealed record BodyDefinition
 {
     public required string Wood { get; init; }
+    /// <summary>How its boards are sawn.</summary>
+    public Grain Grain { get; init; } = Grain.Flat;
     public required double Thickness { get; init; }
     /// <summary>Pieces side by side: 1, or 2 joined on the centre line.</summary>
     public required int Pieces { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
 
@@ -11,6 +12,8 @@ public enum BoardEndKind { Square, AlongLastFret }
 public sealed record FretboardDefinition
 {
     public required string Wood { get; init; }
+    /// <summary>How it is sawn.</summary>
+    public Grain Grain { get; init; } = Grain.Quarter;
     /// <summary>On the centre line.</summary>
     public required double Thickness { get; init; }
     /// <summary>Radius of the playing face at the nut, and at the last fret (the same for a plain radius).</summary>

@@ -1,8 +1,12 @@
+using Solidbody.Materials;
+
 namespace Solidbody.Instrument;
 
 public sealed record NeckDefinition
 {
     public required string Wood { get; init; }
+    /// <summary>How its blank is sawn.</summary>
+    public Grain Grain { get; init; } = Grain.Flat;
     /// <summary>With the fretboard, on the centre line.</summary>
     public required double ThicknessAtFret1 { get; init; }
     public required double ThicknessAtFret12 { get; init; }

@@ -30,6 +30,7 @@ static class BodySection
         return new BodyDefinition
         {
             Wood = wood,
+            Grain = SeasonsSection.ReadGrain(body, "flat", "how its boards are sawn: flat, or quarter, which moves about half as much"),
             Thickness = thickness,
             Pieces = pieces,
             Outline = outline,

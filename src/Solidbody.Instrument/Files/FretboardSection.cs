@@ -31,6 +31,7 @@ static class FretboardSection
         var definition = new FretboardDefinition
         {
             Wood = wood,
+            Grain = SeasonsSection.ReadGrain(board, "quarter", "how it is sawn"),
             Thickness = thickness,
             RadiusAtNut = radius,
             BeyondLastFret = beyond,

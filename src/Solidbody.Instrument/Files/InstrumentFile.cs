@@ -50,6 +50,7 @@ public static class InstrumentFile
             Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length),
             Action = ActionSection.Read(action, basis),
             Woods = woods,
+            Seasons = SeasonsSection.Read(file.Table("seasons")),
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
         };
         ActionSection.RefuseTheFreeMeasure(definition.Action.Free, action, neck, body);

@@ -49,6 +49,7 @@ static class NeckSection
         return new NeckDefinition
         {
             Wood = wood,
+            Grain = SeasonsSection.ReadGrain(neck, "flat", "how its blank is sawn"),
             ThicknessAtFret1 = fret1,
             ThicknessAtFret12 = fret12,
             Bow = neck.Length("bow", 0, 2, 0, "fuller half way between frets 1 and 12 by this much; 0 is a straight taper"),

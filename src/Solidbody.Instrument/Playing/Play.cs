@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Instrument.Checks;
+using Solidbody.Instrument.Seasons;
 using Solidbody.Instrument.Walls;
 
 namespace Solidbody.Instrument.Playing;
@@ -16,6 +17,7 @@ internal static class Play
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var (heights, height) = StringHeight.Of(d);
         var strings = StringTension.All(d);
+        var movement = Movement.Of(d, parts);
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
@@ -23,10 +25,13 @@ internal static class Play
             Feel = Feel.Of(strings),
             Retunings = Retuning.All(d, strings),
             Heights = heights,
+            Movement = movement,
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(TensionChecks.Of(d, strings, figures.Retunings));
         findings.AddRange(height);
+        findings.AddRange(WoodChecks.Of(d, parts));
+        findings.AddRange(MovementChecks.Of(movement));
         return (figures, findings.ToImmutable());
     }
 }

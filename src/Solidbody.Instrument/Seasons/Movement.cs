@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Solidbody.Instrument.Bodies;
+using Solidbody.Materials;
+
+namespace Solidbody.Instrument.Seasons;
+
+/// <summary>How the instrument's wood moves between the driest and the wettest air it will see.</summary>
+/// <param name="Built">Moisture of the wood while it is built, per cent.</param>
+/// <param name="Driest">In the driest air.</param>
+/// <param name="Wettest">In the wettest air.</param>
+/// <param name="Widths">Every width that matters, and how far it moves.</param>
+public sealed record Movement(double Built, double Driest, double Wettest, ImmutableArray<MovingWidth> Widths)
+{
+    /// <summary>The neck's heel in its pocket; null where there is none.</summary>
+    public JointPlay? Pocket { get; init; }
+    /// <summary>The cover of the controls in its ledge, along its long side and across it.</summary>
+    public ImmutableArray<JointPlay> Cover { get; init; } = [];
+    /// <summary>How far a fret's end stands out of the board at either side in the driest air, mm: half of what the board's end shrinks; null where the board's wood has no figures.</summary>
+    public double? FretEnds { get; init; }
+    /// <summary>Most the scale line can change along the grain over the whole range, mm: neglected everywhere else, for fret places keep their proportion.</summary>
+    public double ScaleAtMost { get; init; }
+
+    /// <param name="d">The definition.</param>
+    /// <param name="parts">Right-handed.</param>
+    public static Movement Of(InstrumentDefinition d, ImmutableArray<Part> parts)
+    {
+        ArgumentNullException.ThrowIfNull(d);
+        var air = new Air(d.Seasons.Built.Moisture, d.Seasons.Driest.Moisture, d.Seasons.Wettest.Moisture);
+        var (body, neck, board) = (Sawn(d, d.Body.Wood, d.Body.Grain), Sawn(d, d.Neck.Wood, d.Neck.Grain), Sawn(d, d.Fretboard.Wood, d.Fretboard.Grain));
+        var joint = NeckJoint.Of(d);
+        var heel = air.Moves("neck at the heel", neck, joint.HeelWidth);
+        var pocket = air.Moves("neck pocket", body, 2 * BodyMaker.PocketHalfWidth(d, joint.HeelEnd));
+        var boardEnd = air.Moves("fretboard at its end", board, d.Fretboard.WidthAtEnd);
+        var (hasNeck, hasBoard) = (parts.Any(p => p.Name == "neck"), parts.Any(p => p.Name == "fretboard"));
+        return new(air.Built, air.Driest, air.Wettest,
+        [
+            .. parts.Where(p => p.Name == "body").Select(p => air.Moves("body, widest", body, p.Bounds.Width)),
+            .. hasNeck ? [air.Moves("neck at the nut", neck, d.Nut.Width), heel, pocket] : Array.Empty<MovingWidth>(),
+            .. hasBoard ? [air.Moves("fretboard at the nut", board, d.Nut.Width), boardEnd] : Array.Empty<MovingWidth>(),
+        ])
+        {
+            Pocket = hasNeck ? JointPlay.Of("neck in its pocket", heel, pocket) : null,
+            Cover = d.Body.Controls is { LedgeWidth: > 0, LedgeDepth: > 0 } c
+                ? [InLedge(air, body, "cover in its ledge, along", c.Length + 2 * c.LedgeWidth, Math.Sin(c.Angle)), InLedge(air, body, "cover in its ledge, across", c.Width + 2 * c.LedgeWidth, Math.Cos(c.Angle))]
+                : [],
+            FretEnds = hasBoard && boardEnd.Dry is { } change ? Math.Max(0, -change / 2) : null,
+            ScaleAtMost = Moisture.MostChangeAlong(d.Scale, air.Driest, air.Wettest),
+        };
+    }
+
+    /// <summary>A cover that does not move itself (plastic, metal) in a ledge that does.</summary>
+    /// <param name="across">Share of the direction that lies across the grain: what lies apart in it moves by the share squared.</param>
+    private static JointPlay InLedge(Air air, SawnWood body, string what, double between, double across)
+    {
+        var ledge = air.Moves(what, body, between);
+        var plate = new MovingWidth(what, "", between - 2 * SeasonLimits.CoverGap, 0, 0);
+        return JointPlay.Of(what, plate, ledge with { Dry = ledge.Dry * across * across, Wet = ledge.Wet * across * across });
+    }
+
+    private static SawnWood Sawn(InstrumentDefinition d, string wood, Grain grain) => new(d.WoodOf(wood), wood, grain);
+
+    private sealed record SawnWood(Wood? Wood, string Key, Grain Grain);
+
+    private sealed record Air(double Built, double Driest, double Wettest)
+    {
+        public MovingWidth Moves(string what, SawnWood cut, double width) => new(what, cut.Key, width, Change(cut, width, Driest), Change(cut, width, Wettest));
+        private double? Change(SawnWood cut, double width, double to) => cut.Wood is { } wood ? Moisture.Change(wood, cut.Grain, width, Built, to) : null;
+    }
+}
+
+/// <summary>A width across the grain.</summary>
+/// <param name="What">For people.</param>
+/// <param name="Wood">Key.</param>
+/// <param name="Width">As built, mm.</param>
+/// <param name="Dry">Change to the driest air, mm; negative shrinks; null where the wood has no figures.</param>
+/// <param name="Wet">Change to the wettest air, mm.</param>
+public sealed record MovingWidth(string What, string Wood, double Width, double? Dry, double? Wet);
+
+/// <summary>Play of something in its seat, both sides together, mm; negative jams. Null where a wood has no figures.</summary>
+public sealed record JointPlay(string What, double Built, double? Driest, double? Wettest)
+{
+    public static JointPlay Of(string what, MovingWidth inner, MovingWidth seat)
+    {
+        ArgumentNullException.ThrowIfNull(inner);
+        ArgumentNullException.ThrowIfNull(seat);
+        var built = seat.Width - inner.Width;
+        return new(what, built, built + seat.Dry - inner.Dry, built + seat.Wet - inner.Wet);
+    }
+
+    /// <summary>The season that leaves this play.</summary>
+    public string Season(double play) => play == Driest ? "driest" : "wettest";
+    public double? Least => Driest is { } d && Wettest is { } w ? Math.Min(d, w) : null;
+    public double? Most => Driest is { } d && Wettest is { } w ? Math.Max(d, w) : null;
+}
