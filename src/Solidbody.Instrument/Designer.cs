@@ -22,7 +22,7 @@ public static class Designer
         ImmutableArray<Finding> findings = [.. unsolved, .. Foundations.Check(definition)];
         var (outline, outlineFindings) = BodyOutline.Build(definition.Body.Outline, NeckJoint.Of(definition));
         findings = [.. findings, .. outlineFindings];
-        if (outline is null || NeckProfile.Named(definition.Neck.Profile) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))
+        if (outline is null || (definition.Neck.Section ?? NeckProfile.Named(definition.Neck.Profile)) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))
             return new(definition, [], findings);
 
         var headstock = NeckMaker.Headstock(definition);

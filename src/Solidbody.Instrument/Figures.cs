@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Playing;
 using Solidbody.Instrument.Seasons;
 
@@ -12,6 +13,11 @@ public sealed record Figures
 
     /// <summary>Least wood in the body between every two voids and to edge and faces, up to <see cref="Walls.WallFinder.Interest"/>; the thinnest first. Right-handed.</summary>
     public ImmutableArray<Wall> BodyWalls { get; init; } = [];
+
+    /// <summary>The scarf joint of an angled headstock; null without one.</summary>
+    public ScarfJoint? Scarf { get; init; }
+    /// <summary>The grain of an angled headstock in one piece; null without one.</summary>
+    public HeadGrain? HeadGrain { get; init; }
 
     /// <summary>Each string at pitch, from the lowest; empty when the file does not describe the strings.</summary>
     public ImmutableArray<StringTension> Tension { get; init; } = [];

@@ -13,7 +13,7 @@ internal static class Fit
         return
         [
             .. HeadChecks.Of(d, neck, headstock),
-            .. NeckChecks.Of(d, neck, back),
+            .. NeckChecks.Of(d, neck, back, headstock),
             .. BoardChecks.Of(d, board),
             .. PocketChecks.Of(d, body),
             .. BodyChecks.Of(d, body),

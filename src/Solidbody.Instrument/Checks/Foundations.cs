@@ -14,14 +14,14 @@ internal static class Foundations
 
     private static IEnumerable<Finding> Neck(InstrumentDefinition d)
     {
-        if (NeckProfile.Named(d.Neck.Profile) is not { } profile) { yield return NeckFindings.UnknownProfile(d.Neck.Profile); yield break; }
+        if (NeckProfile.Named(d.Neck.Profile) is not { } family) { yield return NeckFindings.UnknownProfile(d.Neck.Profile); yield break; }
         var joint = NeckJoint.Of(d);
         foreach (var (fret, thickness) in ((int, double)[])[(1, d.Neck.ThicknessAtFret1), (12, d.Neck.ThicknessAtFret12)])
         {
             var least = d.Fretboard.Thickness + d.Neck.Lip + Limits.ShaftBelowLip;
             if (!(thickness >= least)) yield return NeckFindings.TooThin(fret, thickness, least);
         }
-        var back = NeckMaker.Back(d, profile);
+        var back = NeckMaker.Back(d, d.Neck.Section ?? family);
         var (from, least2) = (back.HeelBlendFrom(1), -back.Head.StartEdge);
         if (!(from >= least2)) yield return NeckFindings.NoShaft(from, least2);
         // Two end corners need the heel's width, and some flat between them.

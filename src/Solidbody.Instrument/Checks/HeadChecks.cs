@@ -14,7 +14,7 @@ internal static class HeadChecks
         var isBass = h.PostRadius > Limits.BassPostRadius;
         for (var i = 0; i < posts.Length; i++)
         {
-            var at = new Point2(-strings.HeadFrom - posts[i].X, posts[i].Y);
+            var at = HeadFace.Of(d).Plan(posts[i]);
             if (-neck.Outline.SignedDistance(at) is var edge && !(edge >= Limits.PostToEdge)) yield return HeadFindings.PostAtEdge(i + 1, at, edge);
         }
         var apart = TunerPosts.OppositeRule(h);

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Solidbody.Findings;
 using Solidbody.Geometry;
+using Solidbody.Instrument.Playing;
 
 namespace Solidbody.Instrument.Checks;
 
@@ -31,4 +33,13 @@ public static class HeadFindings
 
     public static Finding NoPlaceForPosts(double pitch) =>
         new("HEAD-08", Severity.Stops, Place, $"no place along its string for a post {Say.Mm(pitch)} from the one before", "a tuner pitch longer than the strings lie apart", Limits.OwnShapes, "raise the tuner pitch.") { Title = "the tuner posts cannot be placed" };
+
+    public static Finding ShortGrain(double angle, HeadGrain grain)
+    {
+        ArgumentNullException.ThrowIfNull(grain);
+        return new("HEAD-09", Severity.Warns, Place, string.Create(CultureInfo.InvariantCulture,
+            $"grain runs out of the leaning headstock over {Say.Mm(grain.RunOut)}, 1 in {1 / Math.Tan(angle):0.0}: about {100 * grain.Strength:0} % of the bending strength stays; the neck comes out of {Say.Mm(grain.Blank)} of wood"),
+            "a slope of 1 in 10", "common practice, no source; strength by Hankinson's formula, Wood Handbook chapter 5, from memory", "glue the headstock on with a scarf joint, add a volute, or lean it back less.")
+        { Title = "short grain in the headstock" };
+    }
 }

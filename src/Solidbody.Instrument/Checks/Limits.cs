@@ -27,6 +27,10 @@ internal static class Limits
     public const double BassPostRadius = 4.5, TunerPitch = 22, TunerPitchBass = 36;
     /// <summary>Hollow at the nut: (u of the edge's start)² ≥ 40 mm × its rise keeps its radius at 8 mm (docs/shapes.md).</summary>
     public const double NutHollow = 40;
+    /// <summary>How far the headstock's back may be off its plane under a tuner; steepest edge of a section that passes still follow, radians (docs/shapes.md).</summary>
+    public const double TunerSeat = 0.3, SteepestEdge = 85 * Math.PI / 180;
+    /// <summary>Slope of grain from which a one-piece headstock is called short-grained: 1 in 10. Glue face of a scarf joint; its line kept from the board's end.</summary>
+    public const double SlopeOfGrain = 0.1, ScarfLength = 50, ScarfLineToNut = 5;
     /// <summary>Board outside the outer string; string inside a pickup's cavity; board left under a fret slot's end, and under a dot.</summary>
     public const double StringToEdge = 2, StringInPickup = 2, UnderSlot = 0.8, UnderDot = 1, DotToSlot = 0.3;
 }

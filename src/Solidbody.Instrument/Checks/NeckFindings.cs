@@ -39,4 +39,7 @@ public static class NeckFindings
 
     public static Finding ScrewOffHeel(Point2 at, double gap) =>
         new("SCREW-03", Severity.Stops, $"neck, heel screw at {Say.At(at)}", $"{Say.Mm(gap)} from pilot to the heel's side", Say.AtLeast(Limits.ScrewToSide), Limits.Practice, "set the screws closer together, or further from the end.") { Title = "a neck screw is too near the heel's side" };
+
+    public static Finding TunerOnBlend(int tuner, double off) =>
+        new("NECK-06", Severity.Warns, $"back of the headstock, tuner {tuner}", $"{Say.Mm(off)} off the level back under its hole", Say.AtMost(Limits.TunerSeat), Limits.Practice, "move the first post out, or take a shorter volute nearer to the nut.") { Title = "a tuner does not sit level" };
 }

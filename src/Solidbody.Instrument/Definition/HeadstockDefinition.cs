@@ -26,6 +26,10 @@ public sealed record HeadstockDefinition
     public required double TipLeg { get; init; }
     public required double OgeeBass { get; init; }
     public required double OgeeTreble { get; init; }
+    /// <summary>How far the headstock leans back, radians; 0 is parallel. An angled headstock has no drop.</summary>
+    public double Angle { get; init; }
+    /// <summary>The joint of an angled headstock that is glued on; null when the neck is one piece.</summary>
+    public ScarfDefinition? Scarf { get; init; }
     /// <summary>Hole of a string post above the headstock's face.</summary>
     public double PostHeight { get; init; } = 7;
     /// <summary>Turns of string round its post, each below the one before.</summary>

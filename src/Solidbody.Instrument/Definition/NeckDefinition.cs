@@ -1,3 +1,4 @@
+using Solidbody.Instrument.Necks;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
@@ -14,11 +15,19 @@ public sealed record NeckDefinition
     public double Bow { get; init; }
     /// <summary>Section family: C, D, U, V or asymmetric.</summary>
     public required string Profile { get; init; }
+    /// <summary>The section's own measures at fret 1; null takes the family's.</summary>
+    public NeckProfile? Section { get; init; }
+    /// <summary>The section at fret 12, into which the first one turns; null keeps the first.</summary>
+    public NeckProfile? SectionAt12 { get; init; }
     /// <summary>Upright neck wood at the board's edge.</summary>
     public required double Lip { get; init; }
     public required HeelDefinition Heel { get; init; }
     public required RodDefinition Rod { get; init; }
     public required double VoluteHeight { get; init; }
+    /// <summary>The volute's crest, from the nut toward the tip.</summary>
+    public double VoluteAt { get; init; } = HeadBlend.Usual.VoluteAt;
+    /// <summary>From where it begins to where it ends.</summary>
+    public double VoluteLength { get; init; } = 2 * HeadBlend.Usual.VoluteHalfLength;
 }
 
 /// <param name="Thickness">Neck wood at the heel, without board.</param>

@@ -32,12 +32,18 @@ static class HeadstockSection
         var family = (basis.IsBass, inLine) switch { (false, true) => InLine, (false, false) => BothSides, (true, true) => BassInLine, _ => BassBothSides };
         var pitch = !basis.IsBass && !inLine && Math.Max(bass, treble) > MostAtFullPitch ? CrowdedPitch : family.TunerPitch;
         var (ogeeBass, ogeeTreble) = bass > 0 ? (family.OgeePosts, family.OgeeOther) : (family.OgeeOther, family.OgeePosts);
+        var angle = head.Angle("angle", 0, 17, 0, "how far the headstock leans back; 0 is parallel");
+        var drop = head.Length("drop", 0, 12, angle > 0 ? 0 : 4, "front face below the board's glue plane; an angled headstock has none");
+        if (head.IsSound && angle > 0 && drop > 0)
+            head.Refuse("drop", $"an angled headstock with a drop of {head.Show(drop)}", "0 with an angle", "leave out drop or angle");
         var definition = new HeadstockDefinition
         {
             TunersBass = bass,
             TunersTreble = treble,
             Thickness = head.Length("thickness", 10, 22, 15, "front face to back"),
-            Drop = head.Length("drop", 0, 12, 4, "front face below the board's glue plane"),
+            Drop = drop,
+            Angle = angle,
+            Scarf = ReadScarf(head, angle),
             TunerHole = head.Length("tuner_hole", 5, 22, family.TunerHole, "bore for a tuner's bush"),
             PostRadius = head.Length("post_radius", 2, 10, family.PostRadius, "string post: the string touches its inner side"),
             FirstPost = family.FirstPost,
@@ -90,5 +96,15 @@ static class HeadstockSection
             if (TunerPosts.LeastOpposite(splayed, TunerPosts.Of(splayed, layout.Strings)) >= TunerPosts.OppositeRule(splayed)) return splay;
         }
         return usual;
+    }
+
+    static ScarfDefinition? ReadScarf(TableReader head, double angle)
+    {
+        var scarf = head.Flag("scarf", false, "whether an angled headstock is a piece of its own, glued to the shaft on a long slope");
+        var place = head.Choice("scarf_line", [("under-board", ScarfPlace.UnderBoard), ("on-face", ScarfPlace.OnFace)], "under-board", "where the line of the joint comes out in front");
+        var stock = head.Length("scarf_stock", 12, 30, 20, "thickness of the board both pieces are sawn from");
+        if (head.IsSound && scarf && !(angle > 0))
+            head.Refuse("scarf", "a scarf joint without an angle", "false, or an angle above 0", "give the headstock its angle, or leave out the joint");
+        return scarf ? new(place, stock) : null;
     }
 }

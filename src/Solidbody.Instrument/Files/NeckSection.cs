@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Necks;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -46,6 +47,7 @@ static class NeckSection
             neck.Word("wood", basis.Woods, "sugar-maple", "wood of the neck"),
             neck.Length("thickness_at_fret_1", 16, 30, thickness.Fret1, "with the fretboard, on the centre line"),
             neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
+        var (profile, section, at12) = ReadSections(neck);
         return new NeckDefinition
         {
             Wood = wood,
@@ -53,13 +55,32 @@ static class NeckSection
             ThicknessAtFret1 = fret1,
             ThicknessAtFret12 = fret12,
             Bow = neck.Length("bow", 0, 2, 0, "fuller half way between frets 1 and 12 by this much; 0 is a straight taper"),
-            Profile = neck.Word("profile", Profiles, "C", "family of the section of the neck's back"),
+            Profile = profile,
+            Section = section == NeckProfile.Named(profile) ? null : section,
+            SectionAt12 = at12 == section ? null : at12,
             Lip = neck.Length("lip", 1, 5, 2.5, "upright neck wood at the board's edge"),
             VoluteHeight = neck.Length("volute_height", 0, 6, 0, "thickening behind the nut; 0 is none"),
+            VoluteAt = neck.Length("volute_at", -20, 40, HeadBlend.Usual.VoluteAt, "its crest, from the nut toward the tip"),
+            VoluteLength = neck.Length("volute_length", 20, 100, 2 * HeadBlend.Usual.VoluteHalfLength, "from where it begins to where it ends"),
             Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
             Rod = ReadRod(neck.Table("rod"), heelEnd),
         };
     }
+
+    static (string Name, NeckProfile Section, NeckProfile At12) ReadSections(TableReader neck)
+    {
+        var name = neck.Word("profile", Profiles, "C", "family of the section of the neck's back");
+        var other = neck.Word("profile_at_fret_12", Profiles, name, "family it has turned into at fret 12");
+        var section = ReadSection(neck.Table("section"), NeckProfile.Named(name) ?? NeckProfile.All[0].Profile, "");
+        return (name, section, ReadSection(neck.Table("section_at_fret_12"), other == name ? section : NeckProfile.Named(other) ?? section, " at fret 12"));
+    }
+
+    static NeckProfile ReadSection(TableReader section, NeckProfile family, string where) => new(
+        section.Number("middle", 1, 4, family.P, $"fullness of the middle{where}; the family's unless given"),
+        section.Number("shoulders", 1, 4, family.Q, $"fullness of the shoulders{where}; the family's unless given"),
+        section.Number("edge", 0.8, 0.99, family.C, $"how upright the edge stands{where}; the family's unless given"),
+        family.Epsilon,
+        section.Number("apex", -0.2, 0.2, family.Apex, $"deepest line{where}, as a part of the half width, negative toward the bass; the family's unless given"));
 
     static HeelDefinition ReadHeel(TableReader heel, InstrumentBasis basis, double heelWidth)
     {

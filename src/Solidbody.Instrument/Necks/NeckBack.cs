@@ -7,6 +7,8 @@ namespace Solidbody.Instrument.Necks;
 public sealed record NeckBack : IHeight
 {
     public required NeckProfile Profile { get; init; }
+    /// <summary>The section at fret 12, when it is another than at fret 1: between the two their depths are blended, so that two convex sections give convex ones.</summary>
+    public NeckProfile? ProfileAt12 { get; init; }
     public required double Scale { get; init { field = value; fret1 = FretTable.Position(value, 1); } }
     public required double HalfWidthNut { get; init; }
     /// <summary>Half width gained per mm toward the heel.</summary>
@@ -26,16 +28,23 @@ public sealed record NeckBack : IHeight
     /// <summary>Headstock face below the glue plane (a parallel headstock).</summary>
     public double HeadDrop { get; init; }
     /// <summary>How far the headstock leans back, radians (an angled headstock).</summary>
-    public double HeadAngle { get; init; }
+    public double HeadAngle { get; init { field = value; (headTan, headCos) = (Math.Tan(value), Math.Cos(value)); } }
     public required HeadBlend Head { get; init; }
     public required double VoluteHeight { get; init; }
 
     /// <summary>x of fret 1: asked for at every point of the back.</summary>
     private readonly double fret1;
+    private readonly double headTan, headCos = 1;
 
     public double HalfWidth(double x) => HalfWidthNut + HalfWidthGain * x;
+    /// <summary>The deepest line as a fraction of the half width; exact where the section is one of the two stated, near between them.</summary>
+    public double Apex(double x) => ProfileAt12 is { } other ? Profile.Apex + Smooth(FromFret1(x)).Value * (other.Apex - Profile.Apex) : Profile.Apex;
     /// <summary>y of the deepest line.</summary>
-    public double ApexY(double x) => Profile.Apex * HalfWidth(x);
+    public double ApexY(double x) => Apex(x) * HalfWidth(x);
+    /// <summary>Depth of the headstock's back at u, where no volute is.</summary>
+    public double HeadDepth(double u) => HeadDrop + HeadThickness / headCos + u * headTan;
+    /// <summary>0 at fret 1, 1 at fret 12.</summary>
+    private double FromFret1(double x) => (x - fret1) / (Scale / 2 - fret1);
     /// <summary>Toward the head from here (u = −x, mm) the back is level, when the headstock is parallel.</summary>
     public double HeadLevelFrom => Math.Max(Math.Max(Head.EndCentre, Head.EndEdge), VoluteHeight > 0 ? Head.VoluteAt + Head.VoluteHalfLength : 0);
     /// <summary>Where the heel's blend begins, on the centre line and at the edges: the shaft's own section ends here.</summary>
@@ -57,10 +66,16 @@ public sealed record NeckBack : IHeight
         var (f, slope) = Profile.At(e);
         var run = Scale / 2 - fret1;
         var xi = (x - fret1) / run;
+        var turning = 0.0;   // what the change of section adds to F along x
+        if (ProfileAt12 is { } other)
+        {
+            var ((f12, slope12), (share, shareX)) = (other.At(e), Smooth(xi));
+            (f, slope, turning) = (f + share * (f12 - f), slope + share * (slope12 - slope), shareX / run * (f12 - f));
+        }
         var h = DepthAtFret1 + (DepthAtFret12 - DepthAtFret1) * xi + 4 * Bow * xi * (1 - xi);
         var hx = (DepthAtFret12 - DepthAtFret1 + 4 * Bow * (1 - 2 * xi)) / run;
         var z = Lip + (h - Lip) * f;
-        var (zx, zy) = (hx * f + (h - Lip) * slope * ex, (h - Lip) * slope * ey);
+        var (zx, zy) = (hx * f + (h - Lip) * (slope * ex + turning), (h - Lip) * slope * ey);
 
         // The heel.
         var l = HeelBlendCentre + HeelBlendEdgeExtra * e * e;
@@ -83,9 +98,8 @@ public sealed record NeckBack : IHeight
         // dt = (du − dstart)/length − t (dend − dstart)/length
         var te = (-startE - t * (endE - startE)) / length;
         (tx, ty) = (-1 / length + te * ex, te * ey);
-        var tan = Math.Tan(HeadAngle);
-        var zHead = HeadDrop + HeadThickness / Math.Cos(HeadAngle) + u * tan;
-        (zx, zy) = ((1 - w) * zx + ws * tx * (zHead - z) - w * tan, (1 - w) * zy + ws * ty * (zHead - z));
+        var zHead = HeadDepth(u);
+        (zx, zy) = ((1 - w) * zx + ws * tx * (zHead - z) - w * headTan, (1 - w) * zy + ws * ty * (zHead - z));
         z = (1 - w) * z + w * zHead;
 
         // The volute.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Fretboards;
@@ -13,8 +14,6 @@ internal static class NeckMaker
     private const double RunOut = 15;
     /// <summary>The heel is level this far in front of the body's shoulder line, mm, so that its back lies flat in the pocket.</summary>
     private const double HeelLevelBefore = 3;
-    /// <summary>The headstock's face begins this far behind the nut, mm.</summary>
-    private const double NutShelf = 0.5;
     /// <summary>Wood kept between the nut's back and the adjuster's access, mm.</summary>
     private const double AccessBehindNut = 1;
     /// <summary>Corner radius of the access, mm: a 6 mm cutter reaches it.</summary>
@@ -23,6 +22,7 @@ internal static class NeckMaker
     public static NeckBack Back(InstrumentDefinition d, NeckProfile profile) => new()
     {
         Profile = profile,
+        ProfileAt12 = d.Neck.SectionAt12,
         Scale = d.Scale,
         HalfWidthNut = d.Nut.Width / 2,
         HalfWidthGain = FretboardMaker.HalfWidthGain(d),
@@ -35,8 +35,10 @@ internal static class NeckMaker
         HeelBlendCentre = d.Neck.Heel.BlendCentre,
         HeelBlendEdgeExtra = d.Neck.Heel.BlendEdgeExtra,
         HeadThickness = d.Headstock.Thickness,
-        HeadDrop = d.Headstock.Drop,
-        Head = HeadBlend.Usual.Moved(Strings.Of(d).HeadFrom),
+        // An angled face passes the glue plane behind the nut, not under it.
+        HeadDrop = d.Headstock.Angle > 0 ? -HeadFace.Of(d).Begin * Math.Tan(d.Headstock.Angle) : d.Headstock.Drop,
+        HeadAngle = d.Headstock.Angle,
+        Head = (HeadBlend.Usual with { VoluteAt = d.Neck.VoluteAt, VoluteHalfLength = d.Neck.VoluteLength / 2 }).Moved(Strings.Of(d).HeadFrom),
         VoluteHeight = d.Neck.VoluteHeight,
     };
 
@@ -48,17 +50,18 @@ internal static class NeckMaker
 
     public static Part Make(InstrumentDefinition d, NeckBack back, HeadstockOutline headstock)
     {
-        var joint = NeckJoint.Of(d);
-        var plan = Plan(d, joint, headstock);
+        var (joint, face) = (NeckJoint.Of(d), HeadFace.Of(d));
+        var plan = Plan(d, joint, headstock, face);
         var box = plan.Bounds;
-        var tuners = Tuners(d, headstock);
+        var leans = d.Headstock.Angle > 0;
+        var tuners = leans ? [] : Tuners(d, headstock);
         var screws = ScrewPilots(d, joint);
         return new()
         {
             Name = "neck",
             Wood = d.Neck.Wood,
             Outline = plan,
-            Front = new LevelHeight(0),
+            Front = leans ? face : new LevelHeight(0),
             Back = back,
             FrontFinish = FaceFinish.AsPlaned,
             BackFinish = FaceFinish.CarvedAcross,
@@ -68,8 +71,10 @@ internal static class NeckMaker
             Flats =
             [
                 new("heel back", Side.Back, Rectangle(back.HeelX, joint.HeelEnd + RunOut, joint.HeelWidth / 2 + RunOut), -d.Neck.Heel.Thickness),
-                new("headstock back", Side.Back, Rectangle(box.X0 - RunOut, -back.HeadLevelFrom, Math.Max(box.Y1, -box.Y0) + RunOut), -d.Headstock.Drop - d.Headstock.Thickness),
+                .. leans ? (Flat[])[] : [new("headstock back", Side.Back, Rectangle(box.X0 - RunOut, -back.HeadLevelFrom, Math.Max(box.Y1, -box.Y0) + RunOut), -d.Headstock.Drop - d.Headstock.Thickness)],
             ],
+            CarvedZones = leans ? [new("headstock face", Side.Front, Rectangle(box.X0 - 2 * RunOut, -face.Begin, Math.Max(box.Y1, -box.Y0) + 2 * RunOut))] : [],
+            HandBores = leans ? HandBoredTuners(d, headstock, face) : [],
             Measures = NeckMeasures.Of(d, back, plan, tuners, screws),
             TabPlaces = [.. ((double[])[0.15, 0.5, 0.8]).SelectMany(s =>
             {
@@ -80,12 +85,12 @@ internal static class NeckMaker
     }
 
     /// <summary>Shaft with rounded heel corners, then the headstock from the treble edge round the tip to the bass edge.</summary>
-    private static Region Plan(InstrumentDefinition d, NeckJoint joint, HeadstockOutline headstock)
+    private static Region Plan(InstrumentDefinition d, NeckJoint joint, HeadstockOutline headstock, HeadFace face)
     {
         var head = -Strings.Of(d).HeadFrom;
         var (nut, heel) = (FretboardMaker.HalfWidth(d, head), joint.HeelWidth / 2);
         var shaft = RoundedPolygon.Of((new(head, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(head, nut), 0));
-        return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(p => new Point2(head - p.X, p.Y)))));
+        return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(face.Plan))));
     }
 
     private static IEnumerable<Pocket> Rooms(InstrumentDefinition d, Box2 box)
@@ -93,7 +98,7 @@ internal static class NeckMaker
         var rod = d.Neck.Rod;
         if (d.Headstock.Drop > 0)
         {
-            var (shelf, half) = (FretLayout.Of(d).NutBack.Moved(-NutShelf), Math.Max(box.Y1, -box.Y0) + RunOut);
+            var (shelf, half) = (FretLayout.Of(d).NutBack.Moved(-HeadFace.NutShelf), Math.Max(box.Y1, -box.Y0) + RunOut);
             var tip = Math.Min(box.X0, Math.Min(shelf.X(half), shelf.X(-half))) - RunOut;
             yield return new("headstock face", Side.Front, new(Loop.Of([new(tip, -half), shelf.At(-half), shelf.At(half), new(tip, half)])), new LevelHeight(-d.Headstock.Drop));
         }
@@ -117,6 +122,15 @@ internal static class NeckMaker
         var (back, head) = (-h.Drop - h.Thickness, -Strings.Of(d).HeadFrom);
         return [.. headstock.Posts.Select((p, i) => new Hole($"tuner hole {i + 1}", Side.Front, new(head - p.X, p.Y), h.TunerHole, -h.Drop,
             back - Drilling.Overlap, back - Drilling.Overlap - Drilling.Cone(h.TunerHole), Through: true))];
+    }
+
+    /// <summary>A router lowers upright holes only: those square to a leaning face are bored by hand.</summary>
+    private static ImmutableArray<HandBore> HandBoredTuners(InstrumentDefinition d, HeadstockOutline headstock, HeadFace face)
+    {
+        var h = d.Headstock;
+        return [.. headstock.Posts.Select((p, i) => new HandBore($"tuner hole {i + 1}", face.Under(p, 0), face.Under(p, h.Thickness), h.TunerHole, string.Create(CultureInfo.InvariantCulture,
+            $"square to the headstock's face, its centre {face.From + p.X:0.0} mm from the nut line along the face and {Math.Abs(p.Y):0.0} mm to the {(p.Y < 0 ? "bass" : "treble")} side of the centre line"))
+        { FromFace = Side.Front })];
     }
 
     private static ImmutableArray<Hole> ScrewPilots(InstrumentDefinition d, NeckJoint joint)

@@ -27,7 +27,7 @@ internal static class NeckMeasures
         {
             var x = FretTable.Position(d.Scale, fret);
             // Where a blend has begun, the file's figure no longer rules.
-            if (fret > d.Frets || x > back.HeelBlendFrom(back.Profile.Apex) || -x > HeadBlendStart(back)) continue;
+            if (fret > d.Frets || x > back.HeelBlendFrom(back.Apex(x)) || -x > HeadBlendStart(back)) continue;
             yield return new($"neck thickness at fret {fret}, without board", thickness - d.Fretboard.Thickness, Take.Tolerance,
                 new Caliper.DepthFromBottom(new(x, back.ApexY(x)), 0));
         }
@@ -74,10 +74,12 @@ internal static class NeckMeasures
 
     private static IEnumerable<Measure> HeadThickness(InstrumentDefinition d, NeckBack back, Region plan, ImmutableArray<Hole> tuners)
     {
+        // On a leaning headstock an upright caliper meets the plate aslant.
+        var thickness = d.Headstock.Thickness / Math.Cos(d.Headstock.Angle);
         var end = Math.Min(-back.HeadLevelFrom, NeckMaker.AccessSpan(d)?.From ?? 0);
         end = Math.Min(end, Math.Min(d.Neck.Rod.Start, -Strings.Of(d).HeadFrom - d.Nut.Thickness)) - 2;
         if (Clearest.Point(new(plan.Bounds.X0, plan.Bounds.Y0, end, plan.Bounds.Y1), p =>
-                Math.Min(-plan.SignedDistance(p), tuners.Min(t => t.Centre.DistanceTo(p) - t.Diameter / 2))) is { } at)
-            yield return new("headstock thickness", d.Headstock.Thickness, Take.Tolerance, new Caliper.Thickness(at));
+                Math.Min(-plan.SignedDistance(p), tuners.Select(t => t.Centre.DistanceTo(p) - t.Diameter / 2).DefaultIfEmpty(double.PositiveInfinity).Min())) is { } at)
+            yield return new(d.Headstock.Angle > 0 ? "headstock thickness, upright" : "headstock thickness", thickness, Take.Tolerance, new Caliper.Thickness(at));
     }
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Checks;
+using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Seasons;
 using Solidbody.Instrument.Walls;
 
@@ -24,6 +26,8 @@ internal static class Play
             Tension = strings,
             Feel = Feel.Of(strings),
             Retunings = Retuning.All(d, strings),
+            Scarf = ScarfJoint.Of(d, parts[1], NeckJoint.Of(d).HeelEnd),
+            HeadGrain = HeadGrain.Of(d, parts[1]),
             Heights = heights,
             Movement = movement,
         };
@@ -32,6 +36,7 @@ internal static class Play
         findings.AddRange(height);
         findings.AddRange(WoodChecks.Of(d, parts));
         findings.AddRange(MovementChecks.Of(movement));
+        findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
         return (figures, findings.ToImmutable());
     }
 }

@@ -25,6 +25,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
 
     public Plan Plan()
     {
+        if (part.Name == "neck" && definition.Headstock is { Angle: > 0, Scarf: not null }) return new([], [PlanFindings.Scarfed(part.Name)]);
         var rack = new CutterRack(shop);
         var heads = Taped ? 0 : shop.HoldDowns.ScrewHeadHeight;
         var overshoot = Math.Min(PlanPractice.Overshoot, machine.SpoilboardAllowance);

@@ -24,5 +24,9 @@ internal static class PlanFindings
         "carve the zone so far that it ends level with the face")
     { Title = "A carved zone does not run out into its face" };
 
+    public static Finding Scarfed(string part) => new("PLAN-05", Severity.Stops, part, "a blank glued up at an angle", "a blank with two level faces",
+        "programs lay a blank flat on the bed", "plan the neck in one piece (scarf = false), or make this neck by hand from the joint's figures and the drawings")
+    { Title = "No program cuts a neck with a scarf joint" };
+
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -70,6 +70,8 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
         yield return "Take the blank up, saw or break the tabs and trim them flush.";
         foreach (var bore in part.HandBores.Where(h => part.Name == "body" && !(definition.Body.Pieces > 1 && h.Name.Contains("wire", StringComparison.OrdinalIgnoreCase))))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
+        foreach (var bore in part.HandBores.Where(_ => part.Name == "neck"))
+            yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
         if (part.Name == "neck") yield return "Sand the carved back along the grain until the ridges are gone.";
         if (part.Name == "fretboard") yield return "Sand the playing face along with a block of its radius; glue the board to the neck with a caul, 24 hours in clamps.";
         if (part.Name == "body") yield return "Sand 120 to 320.";

@@ -107,7 +107,7 @@ internal sealed class SideJobs
         if (laid.Finish == FaceFinish.CarvedAcross && laid.Up == Side.Front) what = "carved front";
         if (BallFor(what, carve) is not { } ball) return;
         var outline = laid.Outline;
-        var cleared = Cleared(ball);
+        var cleared = Cleared(ball, carve);
         var zone = Offsets.Of(outline, cleared)[0];
         Sweep = Math.Max(Sweep, cleared);
         Reach = Math.Max(Reach, ball.Radius);
@@ -141,7 +141,7 @@ internal sealed class SideJobs
         var carve = new Carving(surface, zone, laid.Top, machine);
         if (BallFor(name, carve) is not { } ball) return;
         AddRough(name, zone, carve, ball);
-        swept.AddRange(Offsets.Of(zone, Cleared(ball)));
+        swept.AddRange(Offsets.Of(zone, Cleared(ball, carve)));
         // The planed face beside the zone carries the ball too, or it would roll over the zone's edge into it; it has no need of passes, up to where nothing carries.
         Region Within(double by) => Offsets.Intersection(Offsets.Of(zone, by)[0], laid.Outline).First(r => !Offsets.Intersection(r, zone).IsEmpty);
         var (wide, planed) = (Within(ball.Diameter), Offsets.Difference(Within(2 * ball.Diameter), zone));
@@ -160,14 +160,16 @@ internal sealed class SideJobs
         return null;
     }
 
-    /// <summary>Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there.</summary>
-    private static double Cleared(Cutter ball) => ball.Diameter + PlanPractice.CarveLeave;
+    /// <summary>Roughing clears past the edge by the whole ball, so that the ball never meets a wall of raw wood there. Its rows leave an edge that runs aslant to them in steps,
+    /// which matters where that wall is higher than the ball's edges: then by such a step more.</summary>
+    private double Cleared(Cutter ball, Carving carve) => ball.Diameter + PlanPractice.CarveLeave
+        + (laid.Top - carve.LowestEdge > ball.FluteLength ? rack.Flat.Select(c => c.Radius).DefaultIfEmpty(0).Max() : 0);
 
     /// <returns>The cutters that bring the face near; none where the ball-end takes the little wood there is.</returns>
     private ImmutableArray<Cutter> AddRough(string what, Region zone, Carving carve, Cutter ball)
     {
         if (carve.MostWood <= ball.Radius / 2) return [];
-        var (surface, cleared, depth) = (laid.Face, Cleared(ball), laid.Top - carve.LowestEdge);
+        var (surface, cleared, depth) = (laid.Face, Cleared(ball, carve), laid.Top - carve.LowestEdge);
         var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
         if (cutters.IsEmpty)
         {
