@@ -10,7 +10,7 @@ internal static class Limits
     /// <summary>Wood between two holes, from a hole to the body's edge, and from a bore to edge or face.</summary>
     public const double BetweenHoles = 2, HoleToEdge = 4, BoreToOutside = 4;
     /// <summary>Wood round a strap button's screw, which carries the instrument; how far off the outline its place may be given.</summary>
-    public const double AroundStrapScrew = 5, StrapOffOutline = 3;
+    public const double AroundStrapScrew = 5, StrapOffOutline = 5;
     /// <summary>Level wood left between a rounded edge and a room's mouth.</summary>
     public const double LandAtEdge = 1;
     /// <summary>Wood left under pocket, pickup cavity, and control cavity.</summary>

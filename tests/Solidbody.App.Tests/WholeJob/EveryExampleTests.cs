@@ -12,6 +12,11 @@ public sealed class EveryExampleTests
     {
         { "school-six.toml", School },
         { "school-six-left.toml", School },
+        { "school-travel.toml", School },
+        { "school-baritone.toml", School },
+        { "school-fan-seven.toml", School },
+        { "school-eight.toml", Town },
+        { "school-short-bass.toml", School },
         { "school-bass.toml", Town },
     };
 
