@@ -16,14 +16,14 @@ public class InstrumentFileTests
 
     static string[] Mistakes(string text) => [.. InstrumentFile.Read(text, "plain.toml").Mistakes.Select(m => $"{m.Line},{m.Column}: {m.Wrong} | {m.Allowed} | {m.Remedy}")];
 
-    /// <summary>The school's file spells out what three lines with the defaults filled in mean.</summary>
+    /// <summary>The school's file spells out what three lines with the defaults filled in mean, and what strings are on it.</summary>
     [Fact]
     public void Three_lines_are_an_instrument()
     {
         var plain = Read(Minimal);
         var six = Read(Repository.ReadExample("school-six.toml"));
 
-        Assert.Equal(Records.Text(six), Records.Text(plain with { Name = six.Name }));
+        Assert.Equal(Records.Text(six), Records.Text(plain with { Name = six.Name, Tuning = six.Tuning }));
     }
 
     /// <summary>The measures our own outline and headstock families are drawn with.</summary>
