@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Bodies;
 using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Playing;
 using Solidbody.Instrument.Seasons;
@@ -31,4 +32,7 @@ public sealed record Figures
 
     /// <summary>How the wood moves with the seasons; null without parts.</summary>
     public Movement? Movement { get; init; }
+
+    /// <summary>Cover plates to make from sheet: outline and screws. Right-handed.</summary>
+    public ImmutableArray<CoverPlate> Covers { get; init; } = [];
 }

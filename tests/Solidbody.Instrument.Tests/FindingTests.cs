@@ -13,6 +13,14 @@ public class FindingTests
     private static InstrumentDefinition Screws(Func<ScrewPattern, ScrewPattern> change) => Neck(n => n with { Heel = n.Heel with { Screws = change(n.Heel.Screws) } });
     private static InstrumentDefinition Pickup(Func<PickupDefinition, PickupDefinition> change) => Body(b => b with { Pickups = [change(b.Pickups[0]), b.Pickups[1]] });
 
+    private static InstrumentDefinition Controls(Func<ControlsDefinition, ControlsDefinition> change) => Body(b => b with { Controls = change(b.Controls!) });
+    private static InstrumentDefinition Covered(Func<CoverDefinition, CoverDefinition> change) => Controls(c => c with { Cover = change(new(0.25, 2, 0.1, 4, 2, 10)) });
+    private static InstrumentDefinition Tremolo(Func<TremoloDefinition, TremoloDefinition> change, double? stringsThrough = null) => Body(b => b with
+    {
+        Tremolo = change(new(-9, 13, 74, 12, -110, 58, 14, 24, 3, 35, 9, 0, new(0.25, 2, 0.1, 6, 2.5, 10))),
+        Bridge = b.Bridge with { StringThroughAt = stringsThrough, Screws = [(-12, -25), (-12, 25)], Hold = StringHold.Bridge },
+    });
+
     private static readonly Dictionary<string, InstrumentDefinition> Spoilt = new()
     {
         ["OUTLINE-01"] = Body(b => b with { Outline = b.Outline with { UpperBoutAt = 0.95 } }),
@@ -51,6 +59,24 @@ public class FindingTests
         ["WALL-07"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(130, 31), (22, 36)] } }),
         ["STRAP-01"] = Body(b => b with { StrapButtons = [new("side button", 684, 180, 3, 60)] }),
         ["STRAP-02"] = Body(b => b with { StrapButtons = [new("side button", 684, 250, 3, 25)] }),
+        ["CAVITY-01"] = Pickup(p => p with { Legs = new(86, 14, 38) }),
+        ["CAVITY-02"] = Pickup(p => p with { Legs = new(60, 14, 24) }),
+        ["CAVITY-03"] = Pickup(p => p with { Screws = new(62, 2.5, 26) }),
+        ["CAVITY-04"] = Pickup(p => p with { Screws = new(71, 2.5, 10) }),
+        ["CONTROL-04"] = Controls(c => c with { Shafts = [c.Shafts[0], c.Shafts[1] with { Along = -10 }, c.Shafts[2]] }),
+        ["CONTROL-05"] = Controls(c => c with { Floor = 10 }),
+        ["CONTROL-06"] = Controls(c => c with { Width = 30 }),
+        ["JACK-02"] = Body(b => b with { Jack = b.Jack! with { Plate = new(38, 40, 3, 30, 2, 15) } }),
+        ["JACK-03"] = Body(b => b with { Jack = b.Jack! with { Plate = new(60, 25, 0.5, 30, 2, 15) } }),
+        ["COVER-01"] = Covered(c => c with { Thickness = 3 }),
+        ["COVER-02"] = Covered(c => c with { Pilot = 3 }),
+        ["COVER-03"] = Covered(c => c with { Gap = 1.5 }),
+        ["COVER-04"] = Covered(c => c with { Screws = 2 }),
+        ["TREM-01"] = Tremolo(t => t with { OpeningTo = 40 }),
+        ["TREM-02"] = Tremolo(t => t, stringsThrough: 14),
+        ["TREM-03"] = Tremolo(t => t with { SpringsFrom = -70 }),
+        ["TREM-04"] = Tremolo(t => t with { Depth = 38 }),
+        ["TREM-05"] = Tremolo(t => t with { SpringsWidth = 80 }),
         ["CONTROL-01"] = Body(b => b with { Controls = b.Controls! with { Floor = 4 } }),
         ["CONTROL-02"] = Body(b => b with { Controls = b.Controls! with { Shafts = [new("volume shaft", 55, 0, 9.5)] } }),
         ["CONTROL-03"] = Body(b => b with { Controls = b.Controls! with { Floor = 40 } }),

@@ -18,8 +18,8 @@ internal static class BodyMaker
         var (body, joint) = (d.Body, NeckJoint.Of(d));
         var plan = new Region(Loop.Of(outline.Curve.Flatten()));
         var box = plan.Bounds;
-        ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.Select(Pickup), .. Controls(body)];
-        ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. Shafts(body)];
+        ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
+        ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan)];
         var wires = WireWays.Of(d, plan, rooms, holes);
         var part = new Part
         {
@@ -34,7 +34,7 @@ internal static class BodyMaker
             Pockets = rooms,
             Holes = holes,
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
-            HandBores = [.. wires.Bores, .. StrapButtons.Pilots(body, plan)],
+            HandBores = [.. wires.Bores, .. JackBore.PlatePilots(body, plan), .. TremoloRooms.ClawPilots(d), .. StrapButtons.Pilots(body, plan)],
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
             TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
         };
@@ -59,30 +59,6 @@ internal static class BodyMaker
         var seat = NeckSeat.Of(d);
         IHeight floor = seat.FloorSlope == 0 ? new LevelHeight(-d.Body.Pocket.Depth) : new SlopedHeight(-d.Body.Pocket.Depth, seat.HeelEnd, seat.FloorSlope);
         return new(RoomNames.NeckPocket, Side.Front, region, floor, Fit: true) { IsOpenAtSide = true };
-    }
-
-    public static Region PickupRoom(PickupDefinition p) => new(Shapes.Rectangle(new(p.CentreX, 0), p.AlongX, p.AlongY, p.CornerRadius, p.Turn));
-
-    private static Pocket Pickup(PickupDefinition p) => new(p.Name, Side.Front, PickupRoom(p), new LevelHeight(-p.Depth));
-
-    private static IEnumerable<Pocket> Controls(BodyDefinition body)
-    {
-        if (body.Controls is not { } c) yield break;
-        var centre = new Point2(c.CentreX, c.CentreY);
-        if (c.LedgeWidth > 0 && c.LedgeDepth > 0)
-            yield return new(RoomNames.CoverLedge, Side.Back,
-                new(Shapes.Rectangle(centre, c.Length + 2 * c.LedgeWidth, c.Width + 2 * c.LedgeWidth, c.CornerRadius + c.LedgeWidth, c.Angle)), new LevelHeight(-body.Thickness + c.LedgeDepth))
-            { Into = RoomNames.Controls };
-        yield return new(RoomNames.Controls, Side.Back, new(Shapes.Rectangle(centre, c.Length, c.Width, c.CornerRadius, c.Angle)), new LevelHeight(-c.Floor));
-    }
-
-    /// <summary>Control shafts and switch: from the front down into the cavity.</summary>
-    private static IEnumerable<Hole> Shafts(BodyDefinition body)
-    {
-        if (body.Controls is not { } c) yield break;
-        var reach = -c.Floor - Drilling.Overlap;
-        foreach (var s in c.Shafts)
-            yield return new(s.Name, Side.Front, new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle), s.Diameter, 0, reach, reach - Drilling.Cone(s.Diameter)) { Into = RoomNames.Controls };
     }
 
     /// <summary>From the back through the pocket's floor, with a recess for the ferrule.</summary>

@@ -13,6 +13,7 @@ internal static class BodyMeasures
         .. d.Body.Pickups.SelectMany(p => Pickup(p, rooms.First(r => r.Name == p.Name))),
         .. Holes(d, holes),
         .. Controls(d.Body, rooms, holes),
+        .. Springs(d),
         .. Outside(d.Body, plan, rooms, holes),
     ];
 
@@ -41,23 +42,33 @@ internal static class BodyMeasures
         var (centre, z) = (new Point2(p.CentreX, 0), -p.Depth / 2);
         yield return new($"{p.Name} cavity from the nut", p.CentreX, Take.Tolerance, new Caliper.InsideCentre(new(0, 0), Take.AlongX, p.CentreX, z, 2 * p.AlongX));
         yield return new($"{p.Name} cavity along the strings", p.AlongX, Take.Tolerance, new Caliper.Inside(centre, Take.AlongX.Turned(p.Turn), z, 2 * p.AlongX));
-        yield return new($"{p.Name} cavity across the strings", p.AlongY, Take.Tolerance, new Caliper.Inside(centre, Take.AlongY.Turned(p.Turn), z, 2 * p.AlongY));
+        // Beside the legs' rooms, which are wider.
+        var beside = p.Legs is { } legs ? (legs.Along / 2 + p.AlongX / 2 - p.CornerRadius) / 2 : 0;
+        yield return new($"{p.Name} cavity across the strings", p.AlongY, Take.Tolerance, new Caliper.Inside(centre + new Point2(beside, 0).Turned(p.Turn), Take.AlongY.Turned(p.Turn), z, 2 * p.AlongY));
         yield return new($"{p.Name} cavity depth", p.Depth, Take.Tolerance, new Caliper.DepthFromTop(centre, 0));
     }
 
     private static IEnumerable<Measure> Holes(InstrumentDefinition d, ImmutableArray<Hole> holes) =>
         holes.Where(h => h.From == Side.Front).SelectMany(h => Take.Hole(h, (h.Mouth + Math.Max(h.Reach, -d.Body.Thickness)) / 2));
 
+    private static IEnumerable<Measure> Springs(InstrumentDefinition d)
+    {
+        if (d.Body.Tremolo is { } t)
+            yield return new("spring cavity depth", t.Depth, Take.Tolerance, new Caliper.DepthFromBottom(BridgePlace.Of(d).At((t.SpringsFrom + t.OpeningFrom) / 2, 0), -d.Body.Thickness));
+    }
+
     private static IEnumerable<Measure> Controls(BodyDefinition body, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes)
     {
         if (body.Controls is not { } c || rooms.FirstOrDefault(r => r.Name == RoomNames.Controls) is not { } cavity) yield break;
-        double ClearOfHoles(Point2 p) => holes.Length == 0 ? double.PositiveInfinity : holes.Min(h => h.Centre.DistanceTo(p) - h.Diameter / 2);
+        double ClearOfHoles(Point2 p) => Math.Min(holes.Select(h => h.Centre.DistanceTo(p) - h.Diameter / 2).DefaultIfEmpty(double.PositiveInfinity).Min(),
+            rooms.Where(r => r.From == Side.Front && r.Into == RoomNames.Controls).Select(r => r.Region.SignedDistance(p)).DefaultIfEmpty(double.PositiveInfinity).Min());
         if (Clearest.Point(cavity.Region.Bounds, p => Math.Min(-cavity.Region.SignedDistance(p), ClearOfHoles(p))) is { } floor)
             yield return new("control cavity depth", body.Thickness - c.Floor, Take.Tolerance, new Caliper.DepthFromBottom(floor, -body.Thickness));
         if (rooms.FirstOrDefault(r => r.Name == RoomNames.CoverLedge) is not { } ledge) yield break;
-        // The middle of the ledge on the cavity's long side.
-        var onLedge = new Point2(c.CentreX, c.CentreY) + new Point2(0, c.Width / 2 + c.LedgeWidth / 2).Turned(c.Angle);
-        if (Math.Min(-ledge.Region.SignedDistance(onLedge), cavity.Region.SignedDistance(onLedge)) > 1)
+        double OnLedge(Point2 p) => Math.Min(Math.Min(-ledge.Region.SignedDistance(p), cavity.Region.SignedDistance(p)), ClearOfHoles(p));
+        // The middle of the ledge on the cavity's long side, or the clearest place there is.
+        var middle = new Point2(c.CentreX, c.CentreY) + new Point2(0, c.Width / 2 + c.LedgeWidth / 2).Turned(c.Angle);
+        if ((OnLedge(middle) > 1 ? middle : Clearest.Point(ledge.Region.Bounds, OnLedge)) is { } onLedge)
             yield return new("cover ledge depth", c.LedgeDepth, Take.Tolerance, new Caliper.DepthFromBottom(onLedge, -body.Thickness));
     }
 

@@ -25,7 +25,7 @@ internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, dou
         if (aims.IsEmpty) aims = [box.Centre];
         var floor = pocket.Floor.Z(box.Centre.X, box.Centre.Y);
         if (pocket.From == Side.Front) return new(pocket.Region, aims, floor, 0);
-        var ledge = pockets.FirstOrDefault(p => p.Name == RoomNames.CoverLedge);
+        var ledge = pockets.FirstOrDefault(p => p.From == Side.Back && p.Into == name && p.Floor.Z(box.Centre.X, box.Centre.Y) < floor);
         return new(pocket.Region, aims, ledge?.Floor.Z(box.Centre.X, box.Centre.Y) ?? -d.Body.Thickness, floor);
     }
 

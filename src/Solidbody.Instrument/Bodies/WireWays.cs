@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Geometry;
-using Solidbody.Instrument.Outlines;
 
 namespace Solidbody.Instrument.Bodies;
 
@@ -12,8 +11,8 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
 {
     /// <summary>A bore keeps this much wood to front and back; the jack's bore starts this far outside, mm. Common practice, no source.</summary>
     private const double ToFace = 5, BeforeEdge = 3;
-    /// <summary>Longest jack bore tried, and the step along it, mm.</summary>
-    private const double LongestJack = 200, JackStep = 0.25;
+    /// <summary>Step along the jack's bore, mm.</summary>
+    private const double JackStep = 0.25;
 
     public static WireWays Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> pockets, ImmutableArray<Hole> holes)
     {
@@ -68,12 +67,11 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
     private static HandBore? Jack(JackDefinition jack, WireRoom controls, Region plan, double thickness, out Finding? finding)
     {
         finding = null;
-        var ys = Segments.CrossingsAtX(plan.Loops[0], jack.X);
-        if (ys.Count == 0 || ys[^1] <= 0) { finding = WireFindings.JackOffBody(jack); return null; }
-        var (edge, along) = (new Point2(jack.X, ys[^1]), Point2.Polar(jack.Angle));
+        if (JackBore.Edge(jack, plan) is not { } edge) { finding = WireFindings.JackOffBody(jack); return null; }
+        var along = Point2.Polar(jack.Angle);
         var reach = JackStep;
-        while (reach < LongestJack && !controls.Region!.Contains(edge + reach * along)) reach += JackStep;
-        if (reach >= LongestJack) { finding = WireFindings.JackMisses(jack, edge); return null; }
+        while (reach < JackBore.Longest && !controls.Region!.Contains(edge + reach * along)) reach += JackStep;
+        if (reach >= JackBore.Longest) { finding = WireFindings.JackMisses(jack, edge); return null; }
         if (Heights(controls, jack.Diameter / 2, thickness) is not var (low, high)) { finding = WireFindings.NoHeight(new("jack", RoomNames.Controls, jack.Diameter), RoomNames.Controls, jack.Diameter + 2 * ToFace); return null; }
         var (a, b, z) = (edge - BeforeEdge * along, edge + (reach + WireLine.IntoRoom) * along, (low + high) / 2);
         return new("jack bore", new(a.X, a.Y, z), new(b.X, b.Y, z), jack.Diameter, "from the side with a jig, after the outline is cut") { Into = [RoomNames.Controls], FromEdge = true };

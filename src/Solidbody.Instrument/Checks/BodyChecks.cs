@@ -7,20 +7,7 @@ namespace Solidbody.Instrument.Checks;
 
 internal static class BodyChecks
 {
-    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. Controls(d.Body, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body)];
-
-    private static IEnumerable<Finding> Controls(BodyDefinition definition, Part body)
-    {
-        if (definition.Controls is not { } c) yield break;
-        if (!(c.Floor >= Limits.UnderControls)) yield return BodyFindings.ThinFront(c.Floor);
-        if (definition.Thickness - c.Floor - c.LedgeDepth is var left && !(left >= Limits.UnderControls)) yield return BodyFindings.CoverIntoAir(left);
-        var cavity = body.Pockets.First(p => p.Name == RoomNames.Controls).Region;
-        foreach (var s in c.Shafts)
-        {
-            var at = new Point2(c.CentreX, c.CentreY) + new Point2(s.Along, s.Across).Turned(c.Angle);
-            if (!(-cavity.SignedDistance(at) >= s.Diameter / 2 + 1)) yield return BodyFindings.ShaftOutside(s.Name, at);
-        }
-    }
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. ControlChecks.Of(d.Body, body), .. CavityChecks.Of(d.Body), .. TremoloChecks.Of(d.Body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body)];
 
     private static IEnumerable<Finding> Bridge(InstrumentDefinition d, Part body)
     {
@@ -37,7 +24,7 @@ internal static class BodyChecks
         {
             if (p.AlongY / 2 - StringsOverPickup.Widest(p, strings) is var inside && !(inside >= Limits.StringInPickup)) yield return BodyFindings.PickupBesideStrings(p.Name, inside);
             if (d.Body.Thickness - p.Depth is var floor && !(floor >= Limits.UnderPickup)) yield return BodyFindings.ThinUnderPickup(p.Name, floor);
-            var overlap = BodyMaker.PickupRoom(p).Loops[0].Points.Max(q => bridge.Own(q).X) - d.Body.Bridge.PlateFrom;
+            var overlap = PickupRooms.Cavity(p).Loops[0].Points.Max(q => bridge.Own(q).X) - d.Body.Bridge.PlateFrom;
             if (overlap > 0) yield return BodyFindings.PickupUnderBridge(p.Name, overlap);
         }
     }

@@ -11,6 +11,11 @@ internal static class Limits
     public const double BetweenHoles = 2, HoleToEdge = 4, BoreToOutside = 4;
     /// <summary>Wood round a strap button's screw, which carries the instrument; how far off the outline its place may be given.</summary>
     public const double AroundStrapScrew = 5, StrapOffOutline = 5;
+    /// <summary>Pickup screw's pilot to the wall it stands beside; the thickest front a common bush passes; least room for springs at rest.</summary>
+    public const double ScrewToWall = 1, FrontForBush = 8, SpringRoom = 80;
+    public const string PracticeRemembered = "common practice, from memory";
+    /// <summary>A cover: how far below the back it may lie, what it lies on, wood beside its pilots (a ledge is narrow), distance between its screws.</summary>
+    public const double CoverBelow = 1, CoverBearing = 3, AroundCoverScrew = 1.5, CoverScrewSpacing = 120;
     /// <summary>Level wood left between a rounded edge and a room's mouth.</summary>
     public const double LandAtEdge = 1;
     /// <summary>Wood left under pocket, pickup cavity, and control cavity.</summary>

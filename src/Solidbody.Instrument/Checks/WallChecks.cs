@@ -8,13 +8,13 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>Which of the body's walls are too thin.</summary>
 internal static class WallChecks
 {
-    private enum Kind { Room, Hole, Bore, WireWay, StrapScrew }
+    private enum Kind { Room, Hole, CoverScrew, Bore, WireWay, StrapScrew }
 
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body, ImmutableArray<Wall> walls)
     {
         var kinds = new Dictionary<string, Kind>();
         foreach (var room in body.Pockets) kinds[room.Name] = Kind.Room;
-        foreach (var hole in body.Holes) kinds[hole.Name] = Kind.Hole;
+        foreach (var hole in body.Holes) kinds[hole.Name] = hole.From == Side.Back && hole.Into is RoomNames.CoverLedge or RoomNames.SpringLedge ? Kind.CoverScrew : Kind.Hole;
         foreach (var bore in body.HandBores) kinds[bore.Name] = bore.ForWires ? Kind.WireWay : Kind.Bore;
         foreach (var button in d.Body.StrapButtons) kinds[StrapButtons.PilotName(button)] = Kind.StrapScrew;
         return [.. walls.Select(w => Judge(w, kinds)).OfType<Finding>(), .. Lands(d.Body, body), .. Straps(d.Body, body)];
@@ -31,9 +31,10 @@ internal static class WallChecks
         {
             (Kind.Room, _) => w.Wood >= Limits.BetweenRooms ? null : WallFindings.BetweenRooms(w),
             (Kind.Hole, Kind.Room) => w.Wood >= Limits.HoleToRoom ? null : WallFindings.HoleAtRoom(w, Limits.HoleToRoom),
-            (Kind.Hole, _) => w.Wood >= Limits.BetweenHoles ? null : WallFindings.BetweenHoles(w),
+            (Kind.CoverScrew, Kind.Room) => w.Wood >= Limits.AroundCoverScrew ? null : CoverFindings.ThinAtScrew(w),
+            (Kind.Hole or Kind.CoverScrew, _) => w.Wood >= Limits.BetweenHoles ? null : WallFindings.BetweenHoles(w),
             (Kind.StrapScrew, _) => w.Wood >= Limits.AroundStrapScrew ? null : StrapFindings.AtVoid(w, Limits.AroundStrapScrew),
-            (Kind.WireWay, Kind.Hole) => w.Wood >= Limits.HoleToRoom ? null : WireFindings.AtHole(w),
+            (Kind.WireWay, Kind.Hole or Kind.CoverScrew) => w.Wood >= Limits.HoleToRoom ? null : WireFindings.AtHole(w),
             _ => w.Wood >= Limits.HoleToRoom ? null : WallFindings.BoreAtVoid(w),
         };
     }
@@ -42,7 +43,7 @@ internal static class WallChecks
     private static Finding? Outside(Wall w, Kind of) => (of, w.Against) switch
     {
         (Kind.Room, WallSide.Edge) when Least(w.Of) is var least => w.Wood >= least ? null : WallFindings.ToEdge(w, least),
-        (Kind.Hole, WallSide.Edge) => w.Wood >= Limits.HoleToEdge ? null : WallFindings.ThinOutside(w, Limits.HoleToEdge),
+        (Kind.Hole or Kind.CoverScrew, WallSide.Edge) => w.Wood >= Limits.HoleToEdge ? null : WallFindings.ThinOutside(w, Limits.HoleToEdge),
         (Kind.Bore or Kind.WireWay or Kind.StrapScrew, _) => w.Wood >= Limits.BoreToOutside ? null : WallFindings.ThinOutside(w, Limits.BoreToOutside),
         _ => null,
     };
@@ -53,7 +54,7 @@ internal static class WallChecks
         where !(away <= Limits.StrapOffOutline)
         select StrapFindings.OffOutline(button.Definition.Name, away);
 
-    private static double Least(string room) => room == RoomNames.CoverLedge ? Limits.LedgeToEdge : Limits.ToEdge;
+    private static double Least(string room) => room is RoomNames.CoverLedge or RoomNames.SpringLedge ? Limits.LedgeToEdge : Limits.ToEdge;
 
     /// <summary>A rounded edge of radius r is as wide on the face as it is high: where a room opens nearer to the outline than that, the edge runs into its mouth.</summary>
     private static IEnumerable<Finding> Lands(BodyDefinition definition, Part body)

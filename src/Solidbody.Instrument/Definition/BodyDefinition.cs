@@ -16,6 +16,8 @@ public sealed record BodyDefinition
     public ImmutableArray<PickupDefinition> Pickups { get; init; } = [];
     public required BridgeDefinition Bridge { get; init; }
     public ControlsDefinition? Controls { get; init; }
+    /// <summary>Null when the bridge stands firm.</summary>
+    public TremoloDefinition? Tremolo { get; init; }
     public JackDefinition? Jack { get; init; }
     public ImmutableArray<WireWayDefinition> WireWays { get; init; } = [];
     public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];

@@ -25,7 +25,8 @@ static class BodySection
 
         var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, layout), (pickup, or) => PickupSection.Read(pickup, or, layout));
         RefuseSameNames(body, pickups);
-        var bridge = BridgeSection.Read(body.Table("bridge"), strings);
+        var tremolo = TremoloSection.Read(body.Table("tremolo"));
+        var bridge = BridgeSection.Read(body.Table("bridge"), strings, tremolo is not null);
         var controls = ControlsSection.Read(body.Table("controls"), family, tail, family.WidthFor(heelWidth), pickups.Length);
         return new BodyDefinition
         {
@@ -38,8 +39,9 @@ static class BodySection
             Pickups = pickups,
             Bridge = bridge,
             Controls = controls,
-            Jack = ControlsSection.ReadJack(body.Table("jack"), controls, heelEnd),
-            WireWays = WireWaySection.Read(body, pickups, controls is not null),
+            Tremolo = tremolo,
+            Jack = JackSection.Read(body.Table("jack"), controls, heelEnd),
+            WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null),
             StrapButtons = StrapButtonSection.Read(body, outline, basis.Scale, heelEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
             BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),

@@ -21,13 +21,16 @@ static class BridgeSection
     /// <summary>Where a string bends down behind its saddle when the body, the bridge or a tailpiece holds it, mm: behind the scale line (from the plate's rear edge on a bridge), and above the front.</summary>
     const double AheadOfRear = 3, TailpieceAt = 60, ThroughHeight = 2.5, BridgeHeight = 4, TailpieceHeight = 8;
 
+    /// <summary>A tremolo's screws from the scale line, mm.</summary>
+    const double PivotsAt = -13.5;
+
     /// <summary>A screw's place as the file gives it.</summary>
     sealed record ScrewPlace(double X, double Y);
 
     /// <summary>How much further back a corner of the usual plate reaches because it turns with a fan, mm.</summary>
     public static double Lean(FretLayout layout) => Math.Abs(layout.ScaleLine.Slope) * (layout.Strings.BridgeSpread / 2 + Guitar.BesideStrings);
 
-    public static BridgeDefinition Read(TableReader bridge, StringFan strings)
+    public static BridgeDefinition Read(TableReader bridge, StringFan strings, bool hasTremolo)
     {
         var isBass = strings.Basis.IsBass;
         var plate = isBass ? Bass : Guitar;
@@ -37,11 +40,14 @@ static class BridgeSection
             bridge.Length("plate_to", 5, 120, plate.To, "plate's rear edge from the scale line"));
         var y = halfWidth - plate.ScrewInset;
         ImmutableArray<ScrewPlace> corners = [new(plate.ScrewsFrom, -y), new(plate.ScrewsFrom, y), new(plate.ScrewsTo, -y), new(plate.ScrewsTo, y)];
-        var screws = bridge.Tables("screws", 2, 12, corners, (screw, or) => new ScrewPlace(
+        // A tremolo turns on a row of screws before its opening, one for each string.
+        var pitch = strings.BridgeSpread / (strings.Basis.Strings - 1);
+        ImmutableArray<ScrewPlace> pivots = [.. Enumerable.Range(0, strings.Basis.Strings).Select(i => new ScrewPlace(PivotsAt, Math.Round(i * pitch - strings.BridgeSpread / 2, 2)))];
+        var screws = bridge.Tables("screws", 2, 12, hasTremolo ? pivots : corners, (screw, or) => new ScrewPlace(
             screw.Length("x", -60, 120, or?.X, "from the scale line, toward the tail"),
             screw.Length("y", -110, 110, or?.Y, "from the centre line, toward the treble side")));
         var hold = bridge.Choice("strings_held", [("through-body", StringHold.ThroughBody), ("bridge", StringHold.Bridge), ("tailpiece", StringHold.Tailpiece)],
-            isBass ? "bridge" : "through-body", "what holds the strings' balls");
+            isBass || hasTremolo ? "bridge" : "through-body", "what holds the strings' balls");
         var through = bridge.Flag("string_through", hold == StringHold.ThroughBody, "whether the strings pass through the body");
         if (!bridge.Has("strings_held")) hold = through ? StringHold.ThroughBody : StringHold.Bridge;
         else if (bridge.IsSound && through != (hold == StringHold.ThroughBody))

@@ -1,16 +1,20 @@
 using System.Collections.Immutable;
+using Solidbody.Geometry;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
 
-/// <summary>The tables <c>[body.controls]</c> and <c>[body.jack]</c>: a cavity from the back under a cover, and the bore that reaches it from the side.</summary>
+/// <summary>The table <c>[body.controls]</c>: a cavity from the back under a cover, a rectangle by its own measures or drawn round shafts that stand at places of their own.</summary>
 static class ControlsSection
 {
-    /// <summary>Shaft bores, metric bushes; common practice, no source.</summary>
-    const double PotHole = 8, SwitchHole = 12;
-
     /// <summary>How far the cavity moves out when the body grows wider: a little less than the side itself, which grows rounder too.</summary>
     const double WithSide = 0.4;
+
+    /// <summary>Of the cover: one near each corner.</summary>
+    const int Screws = 4;
+
+    /// <summary>Any of these makes the cavity a rectangle; these have a meaning with them only.</summary>
+    static readonly string[] OfRectangle = ["length", "width", "centre_x", "centre_y"], WithRectangle = ["angle", "corner_radius"];
 
     /// <param name="tail">Rearmost point of the body, from the nut, mm.</param>
     /// <param name="wider">How much wider than the family's drawing the body is, mm: the cavity moves out with its side.</param>
@@ -18,9 +22,10 @@ static class ControlsSection
     {
         var fitted = controls.Flag("fitted", true, "false leaves the cavity out");
         var length = controls.Length("length", 30, 200, family.ControlsLength, "of the cavity, along its long side");
-        var definition = new ControlsDefinition(
-            controls.Length("centre_x", 300, 1100, Math.Round(tail - family.ControlsBeforeTail, 1), "of the cavity, from the nut"),
-            controls.Length("centre_y", -200, 200, Math.Round(family.ControlsY + WithSide * wider, 1), "of the cavity, from the centre line toward the treble side"),
+        var (x, y) = (Math.Round(tail - family.ControlsBeforeTail, 1), Math.Round(family.ControlsY + WithSide * wider, 1));
+        var rectangle = new ControlsDefinition(
+            controls.Length("centre_x", 300, 1100, x, "of the cavity, from the nut"),
+            controls.Length("centre_y", -200, 200, y, "of the cavity, from the centre line toward the treble side"),
             length,
             controls.Length("width", 20, 120, family.ControlsWidth, "across its long side"),
             controls.Angle("angle", -90, 90, family.ControlsAngle, "of its long side, counter-clockwise from the strings' direction seen from the front"),
@@ -28,38 +33,27 @@ static class ControlsSection
             controls.Length("floor", 3, 20, 6, "wood left between the cavity and the front"),
             controls.Length("ledge_width", 2, 15, 6, "ledge for the cover, all round"),
             controls.Length("ledge_depth", 1, 6, 2.5, "of the ledge, from the back"),
-            controls.Tables("shafts", 0, 8, DefaultShafts(family, length, pickups), ReadShaft));
-        return fitted ? definition : null;
+            controls.Tables("shafts", 0, 8, ShaftSection.Defaults(family, length, pickups), ShaftSection.Read))
+        { Cover = CoverSection.Read(controls.Table("cover"), Screws) };
+        var placed = controls.Tables<ShaftDefinition>("around", 0, 8, [], ShaftSection.ReadPlaced);
+        if (placed.IsEmpty) return fitted ? rectangle : null;
+        if (controls.Has("shafts")) controls.Refuse("around", "shafts stand in `body.controls.shafts` and in `body.controls.around`", "one of the two lists", "move all shafts into one list");
+        if (OfRectangle.Any(controls.Has)) return fitted ? Within(rectangle, placed) : null;
+        if (WithRectangle.FirstOrDefault(controls.Has) is { } idle)
+            controls.Refuse(idle, $"`body.controls.{idle}` has no meaning for a cavity drawn round its shafts", "length, width, centre_x or centre_y with it", "remove it, or give the cavity's own measures");
+        return fitted ? Around(rectangle, placed) : null;
     }
 
-    /// <summary>Volume and tone; with more pickups than one a switch (a second volume, by a bass's habit), evenly along the cavity.</summary>
-    static ImmutableArray<ShaftDefinition> DefaultShafts(OutlineFamily family, double length, int pickups)
+    /// <summary>The rectangle as measured, its shafts at their own places.</summary>
+    static ControlsDefinition Within(ControlsDefinition c, ImmutableArray<ShaftDefinition> placed) => c with
     {
-        if (pickups < 2) return [new("volume", Math.Round(-length / 4, 1), 0, PotHole), new("tone", Math.Round(length / 4, 1), 0, PotHole)];
-        var step = Math.Round(length / 3, 1);
-        var first = family.IsBass ? new ShaftDefinition("blend", -step, 0, PotHole) : new ShaftDefinition("switch", -step, 0, SwitchHole);
-        return [first, new("volume", 0, 0, PotHole), new("tone", step, 0, PotHole)];
-    }
+        Shafts = [.. placed.Select(s => (s, Own: (new Point2(s.Along, s.Across) - new Point2(c.CentreX, c.CentreY)).Turned(-c.Angle))).Select(p => p.s with { Along = p.Own.X, Across = p.Own.Y })],
+    };
 
-    static ShaftDefinition ReadShaft(TableReader shaft, ShaftDefinition? or) => new(
-        shaft.Text("name", 30, or?.Name, "what sheets call it"),
-        shaft.Length("along", -100, 100, or?.Along, "from the cavity's middle along its long side"),
-        shaft.Length("across", -60, 60, or?.Across ?? 0, "from the cavity's middle across it, toward the treble side"),
-        shaft.Length("diameter", 4, 20, or?.Diameter ?? PotHole, "hole through the front"));
-
-    /// <summary>Cavity wall to the body's side, about; only for where the bore starts by default.</summary>
-    const double WallToSide = 24;
-
-    public static JackDefinition? ReadJack(TableReader jack, ControlsDefinition? controls, double boardEnd)
+    /// <summary>The cavity as the box round its shafts' rooms.</summary>
+    static ControlsDefinition Around(ControlsDefinition c, ImmutableArray<ShaftDefinition> placed)
     {
-        // Square to the cavity's long side, aimed at its middle.
-        var inward = (controls?.Angle ?? 0) - Math.PI / 2;
-        var x = controls is null ? boardEnd + 200 : controls.CentreX - Math.Cos(inward) * (controls.Width / 2 + WallToSide);
-        var fitted = jack.Flag("fitted", controls is not null, "false leaves the bore out");
-        var definition = new JackDefinition(
-            jack.Length("x", 300, 1100, Math.Round(x, 1), "where the bore meets the outline on the treble side, from the nut"),
-            jack.Angle("angle", -180, 180, double.RadiansToDegrees(inward), "its direction inward, counter-clockwise from the strings' direction seen from the front"),
-            jack.Length("diameter", 8, 30, 22, "of the bore, made by hand"));
-        return fitted ? definition : null;
+        var box = placed.Aggregate(Box2.Empty, (b, s) => b.With(new(s.Along - s.Room, s.Across - s.Room)).With(new(s.Along + s.Room, s.Across + s.Room)));
+        return Within(c with { CentreX = box.Centre.X, CentreY = box.Centre.Y, Length = box.Width, Width = box.Height, Angle = 0, IsAroundShafts = true }, placed);
     }
 }

@@ -6,15 +6,15 @@ namespace Solidbody.Instrument.Files;
 /// <summary>The list <c>[[body.wire_ways]]</c>: from pickup to pickup, on to the controls, and a ground to the bridge.</summary>
 static class WireWaySection
 {
-    const string Controls = "controls", Bridge = "bridge", Pocket = "neck pocket";
+    const string Controls = "controls", Bridge = "bridge", Springs = "spring cavity", Pocket = "neck pocket";
 
     /// <summary>Long drills on hand in most shops; common practice, no source.</summary>
     const double Signal = 6, Ground = 3;
 
-    public static ImmutableArray<WireWayDefinition> Read(TableReader body, ImmutableArray<PickupDefinition> pickups, bool hasControls)
+    public static ImmutableArray<WireWayDefinition> Read(TableReader body, ImmutableArray<PickupDefinition> pickups, bool hasControls, bool hasTremolo)
     {
-        ImmutableArray<string> rooms = [.. pickups.Select(p => p.Name).Distinct(), Pocket, .. hasControls ? [Controls] : ImmutableArray<string>.Empty, Bridge];
-        return body.Tables("wire_ways", 0, 12, Defaults(pickups, hasControls), (way, or) =>
+        ImmutableArray<string> rooms = [.. pickups.Select(p => p.Name).Distinct(), Pocket, .. hasControls ? [Controls] : ImmutableArray<string>.Empty, .. hasTremolo ? [Springs] : ImmutableArray<string>.Empty, Bridge];
+        return body.Tables("wire_ways", 0, 12, Defaults(pickups, hasControls, hasTremolo), (way, or) =>
         {
             var from = way.Word("from", rooms, or?.From, "the room it starts from");
             var to = way.Word("to", rooms, or?.To, "the room it ends in");
@@ -23,12 +23,12 @@ static class WireWaySection
         });
     }
 
-    static ImmutableArray<WireWayDefinition> Defaults(ImmutableArray<PickupDefinition> pickups, bool hasControls)
+    static ImmutableArray<WireWayDefinition> Defaults(ImmutableArray<PickupDefinition> pickups, bool hasControls, bool hasTremolo)
     {
         if (!hasControls) return [];
         var ways = pickups.Zip(pickups.Skip(1), (a, b) => new WireWayDefinition(a.Name, b.Name, Signal)).ToList();
         if (!pickups.IsEmpty) ways.Add(new(pickups[^1].Name, Controls, Signal));
-        ways.Add(new(Controls, Bridge, Ground));
+        ways.Add(new(Controls, hasTremolo ? Springs : Bridge, Ground));
         return [.. ways];
     }
 }

@@ -23,6 +23,7 @@ internal static class Play
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
+            Covers = CoverChecks.Plates(d, parts[0]),
             Tension = strings,
             Feel = Feel.Of(strings),
             Retunings = Retuning.All(d, strings),
@@ -32,6 +33,7 @@ internal static class Play
             Movement = movement,
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
+        findings.AddRange(CoverChecks.Of(d, figures.Covers));
         findings.AddRange(TensionChecks.Of(d, strings, figures.Retunings));
         findings.AddRange(height);
         findings.AddRange(WoodChecks.Of(d, parts));

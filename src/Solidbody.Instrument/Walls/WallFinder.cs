@@ -27,7 +27,7 @@ internal static class WallFinder
         return [.. walls.OrderBy(w => w.Wood).ThenBy(w => w.Of, StringComparer.Ordinal).ThenBy(w => w.To, StringComparer.Ordinal)];
     }
 
-    /// <summary>Rooms, holes and bores as voids. One that opens to a face reaches up to the part's own bounds there.</summary>
+    /// <summary>Rooms, holes and bores as voids; a room with a sloping floor counts as deep as it is anywhere. One that opens to a face reaches up to the part's own bounds there.</summary>
     private static ImmutableArray<Void> Voids(Part part)
     {
         var (bottom, top) = (part.Bounds.Z0, part.Bounds.Z1);
@@ -35,7 +35,7 @@ internal static class WallFinder
         [
             .. part.Pockets.Select(p =>
             {
-                var floor = p.Floor.Z(p.Region.Bounds.Centre.X, p.Region.Bounds.Centre.Y);
+                var floor = p.Floor is LevelHeight level ? level.At : p.From == Side.Front ? p.Region.Loops[0].Points.Min(q => p.Floor.Z(q.X, q.Y)) : p.Region.Loops[0].Points.Max(q => p.Floor.Z(q.X, q.Y));
                 return new RoomVoid(p, p.From == Side.Front && !p.Through ? floor : bottom, p.From == Side.Back && !p.Through ? floor : top, Names(p.Into));
             }),
             .. part.Holes.Select(h => new HoleVoid(h, h.Through ? bottom : Math.Min(h.Mouth, h.Tip), h.Through ? top : Math.Max(h.Mouth, h.Tip), Names(h.Into))),

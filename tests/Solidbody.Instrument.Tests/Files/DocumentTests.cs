@@ -20,7 +20,7 @@ public class DocumentTests
         var tables = KeyTable.Markdown([
             ("six strings, 25 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n")),
             ("four strings, 34 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 863.6\n"))],
-            InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\n" + Strings + OwnWood));
+            InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood));
         var path = Path.Combine(Repository.Root, "docs", "instrument-file.md");
         var document = File.ReadAllText(path);
         var (from, to) = (document.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length, document.IndexOf(End, StringComparison.Ordinal));

@@ -1,10 +1,9 @@
-using Solidbody.Geometry;
-
-namespace Solidbody.Machining.Planning;
+namespace Solidbody.Geometry;
 
 /// <summary>Convex hull in the plan by the monotone chain. Source: A. M. Andrew, Information Processing Letters 9 (1979) 216–219, from memory.</summary>
-internal static class Hull
+public static class Hull
 {
+    /// <returns>Corners, counter-clockwise; the points themselves where there are fewer than three.</returns>
     public static IReadOnlyList<Point2> Of(IReadOnlyList<Point2> points)
     {
         var sorted = points.Distinct().OrderBy(p => p.X).ThenBy(p => p.Y).ToList();
