@@ -15,6 +15,10 @@ internal static class Fit
             .. HeadChecks.Of(d, neck, headstock),
             .. NeckChecks.Of(d, neck, back, headstock),
             .. BoardChecks.Of(d, board),
+            .. FretChecks.Of(d),
+            .. NutChecks.Of(d),
+            .. StringChecks.Of(d),
+            .. OverhangChecks.Of(d, board),
             .. PocketChecks.Of(d, body),
             .. BodyChecks.Of(d, body),
         ];

@@ -36,6 +36,16 @@ internal static class Limits
     public const double TunerSeat = 0.3, SteepestEdge = 85 * Math.PI / 180;
     /// <summary>Slope of grain from which a one-piece headstock is called short-grained: 1 in 10. Glue face of a scarf joint; its line kept from the board's end.</summary>
     public const double SlopeOfGrain = 0.1, ScarfLength = 50, ScarfLineToNut = 5;
+    /// <summary>A fan's lines from square, degrees: to warn, and beyond which nothing can be played or cut.</summary>
+    public const double SteepFan = 30, SteepestFan = 45;
+    /// <summary>Fret to fret: a crown of 2.9 mm and as much to press on; wood between two slots; a blind slot's end outside the outer string; a straight fret beside a string's own place, cents.</summary>
+    public const double BetweenFrets = 6, BetweenSlots = 1, SlotBeyondString = 1, FretCents = 1;
+    /// <summary>Nut outside the outer slot; clear way between two strings there, or from middle to middle where gauges are not given; a string beside its pole.</summary>
+    public const double NutOutside = 1.5, BetweenStrings = 3.5, BetweenStringCentres = 5, StringToPole = 1.5;
+    /// <summary>Fall of the playing face from its middle to its edge: as 184 mm of radius over a board 66 mm wide.</summary>
+    public const double CrownFall = 3;
+    /// <summary>Board between an end slot and the board's end; an overhanging board to a pickup's cavity, and above the body.</summary>
+    public const double SlotToEnd = 2, OverhangToPickup = 1, OverhangAboveBody = 0.3;
     /// <summary>Board outside the outer string; string inside a pickup's cavity; board left under a fret slot's end, and under a dot.</summary>
     public const double StringToEdge = 2, StringInPickup = 2, UnderSlot = 0.8, UnderDot = 1, DotToSlot = 0.3;
 }

@@ -13,16 +13,15 @@ static class FretboardSection
     /// <summary>Board outside the outer strings grows toward the body, a side, mm: fingers pull strings over the edge there.</summary>
     const double GuitarEdgeGrowth = 0.3, BassEdgeGrowth = 1.45;
 
-    /// <summary>Playing face: 12 in; 24 in and 36 in where many strings make a bass's board so wide that its slots would run out at the edges.</summary>
-    const double UsualRadius = 304.8, FlatRadius = 609.6, FlattestRadius = 914.4;
-    const int ManyStrings = 6, MostStrings = 8;
+    /// <summary>Radius of the playing face by number of strings, from four: the wider the board, the flatter, or its slots run out at the edges.</summary>
+    static readonly ImmutableArray<double> GuitarRadius = [304.8, 304.8, 304.8, 304.8, 406.4, 508], BassRadius = [304.8, 406.4, 609.6, 609.6, 914.4, 1000];
 
     public static FretboardDefinition Read(TableReader board, StringFan strings)
     {
         var basis = strings.Basis;
         var wood = board.Word("wood", basis.Woods, "indian-rosewood", "wood of the fretboard");
         var thickness = board.Length("thickness", 4, 10, 6.35, "on the centre line");
-        var radius = board.Length("radius", 150, 1000, (basis.IsBass, basis.Strings) switch { (true, >= MostStrings) => FlattestRadius, (true, >= ManyStrings) => FlatRadius, _ => UsualRadius }, "radius of the playing face at the nut");
+        var radius = board.Length("radius", 150, 1000, (basis.IsBass ? BassRadius : GuitarRadius)[Math.Clamp(basis.Strings - 4, 0, GuitarRadius.Length - 1)], "radius of the playing face at the nut");
         var beyond = board.Length("beyond_last_fret", 3, 30, 6, "board beyond the last fret, at its nearer end");
         var endKind = board.Choice("end", [("square", BoardEndKind.Square), ("along-last-fret", BoardEndKind.AlongLastFret)], "square", "the board's end toward the bridge; it matters for fanned frets");
         var overhang = board.Length("overhang", 0, 60, 0, "board beyond the heel's end, over the body");

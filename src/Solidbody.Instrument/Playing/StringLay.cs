@@ -21,15 +21,15 @@ public sealed record StringLay(double Length, double Nut, double Saddle, Immutab
         var (strings, face, line, action) = (Strings.Of(d), FretboardMaker.Face(d), NeckLine.Of(d), d.Action);
         return [.. Enumerable.Range(0, d.Strings).Select(i =>
         {
-            double Top(double x) => line.Height(x) - RadiusedFace.Crown(face.Radius(x), strings.Y(i, x));
+            double Top(double fret) => strings.At(i, FretTable.Position(1, fret)) is var p ? line.Height(p.X) - RadiusedFace.Crown(face.Radius(p.X), p.Y) : double.NaN;
             var share = d.Strings == 1 ? 0 : (double)i / (d.Strings - 1);
             var wanted = action.At12Bass + (action.At12Treble - action.At12Bass) * share;
-            ImmutableArray<double> frets = [.. Enumerable.Range(1, d.Frets).Select(n => FretTable.Position(d.Scale, n))];
-            var octave = FretTable.Position(d.Scale, Octave);
+            var scale = strings.ScaleOf(i);
+            var frets = Enumerable.Range(1, d.Frets);
             var nut = Top(0) + action.NutHeight;
             // Through the nut and the height asked for over fret 12, straight on.
-            var saddle = nut + (Top(octave) + wanted - nut) * d.Scale / octave;
-            return new StringLay(d.Scale, nut, saddle, frets, [.. frets.Select(Top)]);
+            var saddle = nut + (Top(Octave) + wanted - nut) * scale / FretTable.Position(scale, Octave);
+            return new StringLay(scale, nut, saddle, [.. frets.Select(n => FretTable.Position(scale, n))], [.. frets.Select(n => Top(n))]);
         })];
     }
 
