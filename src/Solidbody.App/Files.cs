@@ -17,8 +17,6 @@ public static class Files
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static string ReadText(string path, int most = MostOfSource)
     {
-        if (Directory.Exists(path)) throw new IOException($"{path} is a folder, not a file. Give the path of the file itself.");
-        if (!File.Exists(path)) throw new FileNotFoundException($"There is no file {path}. Check the path.");
         var bytes = ReadAtMost(path, most);
         try
         {
@@ -29,6 +27,11 @@ public static class Files
             throw new IOException($"{path} is not UTF-8 text (byte {e.Index}). Save it as UTF-8.", e);
         }
     }
+
+    /// <summary>The bytes of a file, whatever they are.</summary>
+    /// <exception cref="IOException">It is missing, a folder or too large; the message says which.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static byte[] ReadBytes(string path, int most) => ReadAtMost(path, most).ToArray();
 
     /// <summary>Writes a new file; an existing one is never overwritten.</summary>
     /// <exception cref="IOException">It exists already, or cannot be written.</exception>
@@ -50,6 +53,8 @@ public static class Files
     /// <summary>Counted while reading: a pipe or a device does not tell its size.</summary>
     private static MemoryStream ReadAtMost(string path, int most)
     {
+        if (Directory.Exists(path)) throw new IOException($"{path} is a folder, not a file. Give the path of the file itself.");
+        if (!File.Exists(path)) throw new FileNotFoundException($"There is no file {path}. Check the path.");
         using var file = File.OpenRead(path);
         var bytes = new MemoryStream();
         var buffer = new byte[1 << 16];

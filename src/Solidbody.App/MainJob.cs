@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Drawings;
 using Solidbody.Findings;
 using Solidbody.Instrument;
 using Solidbody.Instrument.Files;
@@ -13,7 +14,8 @@ using Solidbody.Shop.Files;
 namespace Solidbody.App;
 
 /// <summary>The two files a person writes, as text.</summary>
-public sealed record SourceFiles(string InstrumentName, string InstrumentText, string ShopName, string ShopText);
+/// <param name="Drawings">Where the drawings lie that the instrument file names; null where it can name none.</param>
+public sealed record SourceFiles(string InstrumentName, string InstrumentText, string ShopName, string ShopText, IDrawings? Drawings = null);
 
 /// <summary>The definitions both files hold, or every mistake in either.</summary>
 public sealed record SourceDefinitions(InstrumentDefinition? Instrument, ShopDefinition? Shop, ImmutableArray<Mistake> Mistakes)
@@ -33,7 +35,7 @@ public static class MainJob
     public static SourceDefinitions Read(SourceFiles files)
     {
         ArgumentNullException.ThrowIfNull(files);
-        var instrument = InstrumentFile.Read(files.InstrumentText, files.InstrumentName);
+        var instrument = InstrumentFile.Read(files.InstrumentText, files.InstrumentName, files.Drawings);
         var shop = ShopFile.Read(files.ShopText, files.ShopName);
         return new(instrument.Value, shop.Value, [.. instrument.Mistakes, .. shop.Mistakes]);
     }

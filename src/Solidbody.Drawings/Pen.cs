@@ -54,7 +54,7 @@ internal sealed class Pen(ReadingLog log)
     /// <param name="end">Its end as the drawing gives it; null takes the formula's.</param>
     public void Arc(Point2 centre, Point2 u, Point2 v, double from, double sweep, Point2? end = null)
     {
-        EllipseChords.Draw(Checked(Map.Point(centre)), Checked(Map.Vector(u)), Checked(Map.Vector(v)), from, sweep, end is { } e ? Map.Point(e) : null, Put);
+        EllipseChords.Draw(Map.Point(centre), Map.Vector(u), Map.Vector(v), from, sweep, end is { } e ? Map.Point(e) : null, Put);
     }
 
     /// <summary>A whole ellipse.</summary>

@@ -20,14 +20,14 @@ public static class Designer
         (definition, var unsolved) = StringHeight.Solve(definition);
         // What the shapes need before they can be drawn.
         ImmutableArray<Finding> findings = [.. unsolved, .. Foundations.Check(definition)];
-        var (outline, outlineFindings) = BodyOutline.Build(definition.Body.Outline, NeckJoint.Of(definition));
+        var (plan, outlineFindings) = BodyPlan.Of(definition);
         findings = [.. findings, .. outlineFindings];
-        if (outline is null || (definition.Neck.Section ?? NeckProfile.Named(definition.Neck.Profile)) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))
+        if (plan is null || (definition.Neck.Section ?? NeckProfile.Named(definition.Neck.Profile)) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))
             return new(definition, [], findings);
 
         var headstock = NeckMaker.Headstock(definition);
         var back = NeckMaker.Back(definition, profile);
-        var (body, wireFindings) = BodyMaker.Make(definition, outline);
+        var (body, wireFindings) = BodyMaker.Make(definition, plan);
         ImmutableArray<Part> parts = [body, NeckMaker.Make(definition, back, headstock), FretboardMaker.Make(definition)];
         var (figures, playing) = Play.Of(definition, parts);
         findings = [.. findings, .. Fit.Check(definition, parts, back, headstock), .. wireFindings, .. playing];

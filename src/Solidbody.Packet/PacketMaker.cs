@@ -34,8 +34,7 @@ public static class PacketMaker
     {
         ArgumentNullException.ThrowIfNull(input);
         var files = ImmutableSortedDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
-        files.Add(PacketNames.Instrument, Bytes(input.InstrumentText));
-        files.Add(PacketNames.Shop, Bytes(input.ShopText));
+        files.AddRange(SourcesOf(input));
         foreach (var (name, text) in input.Texts) files.Add(name, Bytes(text));
         // The PDF writer keeps fonts for the whole process: sheets are printed one after another, pictures drawn beside them.
         var pictures = Task.Run(() => Pictures(input, progress, cancel), cancel);
@@ -99,16 +98,20 @@ public static class PacketMaker
         };
     }
 
+    /// <summary>What the packet can be made again from: the two files, and the drawing the instrument file names.</summary>
+    private static IEnumerable<KeyValuePair<string, byte[]>> SourcesOf(PacketInput input)
+    {
+        yield return new(PacketNames.Instrument, Bytes(input.InstrumentText));
+        yield return new(PacketNames.Shop, Bytes(input.ShopText));
+        if (input.Design.Definition.Body.Drawn is { } drawn) yield return new(drawn.Source.Name, drawn.Source.Content.ToArray());
+    }
+
     private static PacketIndex IndexOf(PacketInput input) => new()
     {
         Instrument = input.Design.Definition.Name,
         Shop = input.ShopName,
         ToolVersion = typeof(PacketMaker).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0],
-        Sources = new Dictionary<string, string>
-        {
-            [PacketNames.Instrument] = Hash(Bytes(input.InstrumentText)),
-            [PacketNames.Shop] = Hash(Bytes(input.ShopText)),
-        }.ToImmutableSortedDictionary(StringComparer.Ordinal),
+        Sources = SourcesOf(input).ToImmutableSortedDictionary(s => s.Key, s => Hash(s.Value), StringComparer.Ordinal),
         SetUps = input.SetUps,
         Parts = input.Proof.Parts,
         Findings = input.Findings,

@@ -17,7 +17,7 @@ public class ArchitectureTests
         ["Programs"] = ["Findings", "Geometry"],
         ["Machining"] = ["Findings", "Geometry", "Materials", "Instrument", "Shop", "Programs"],
         ["Proof"] = ["Findings", "Geometry", "Materials", "Instrument", "Shop", "Programs"],
-        ["Packet"] = ["Findings", "Geometry", "Materials", "Instrument", "Shop", "Programs", "Machining", "Proof"],
+        ["Packet"] = ["Findings", "Geometry", "Materials", "Instrument", "Shop", "Programs", "Machining", "Proof", "Drawings"],
     };
 
     public static TheoryData<string> Rooms => [.. Allowed.Keys];

@@ -33,6 +33,16 @@ public class DxfTests
         Assert.Equal(sagitta, Draw.Dxf(Draw.Say($"0 LWPOLYLINE 90 2 70 1 10 0 20 0 42 {-bulge} 10 10 20 0")).Only().Bounds.Y1, Tolerances.Flattening);
     }
 
+    [Theory, InlineData(1e-3), InlineData(1e-6), InlineData(1e-9), InlineData(1e-14), InlineData(1e-300)]
+    public void An_arc_that_is_all_but_straight_is_drawn_however_far_its_centre(double bulge)
+    {
+        // On a chord of 1000 the sagitta is b · 500.
+        var loop = Draw.Dxf(Draw.Say($"0 LWPOLYLINE 70 1 10 0 20 0 42 {bulge} 10 1000 20 0 10 1000 20 100 10 0 20 100")).Only();
+        Assert.Equal(-500 * bulge, loop.Bounds.Y0, Tolerances.Flattening);
+        var straight = Draw.Path(Draw.Say($"M0 0A{250 / bulge} {250 / bulge} 0 0 0 1000 0V-100H0Z")).Only();
+        Assert.Equal(-500 * bulge, straight.Bounds.Y0, Tolerances.Flattening);
+    }
+
     [Fact]
     public void Lines_and_arcs_are_chained_into_a_loop_in_whatever_order_and_direction()
     {

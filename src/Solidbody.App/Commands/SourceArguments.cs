@@ -10,7 +10,7 @@ internal static class SourceArguments
     public static Option<string> Shop() => new("--shop") { Description = "The shop file (TOML): machine, cutters, woods, hold-downs.", HelpName = "SHOP", Required = true };
 
     public static SourceFiles ReadFiles(string instrument, string shop) =>
-        new(instrument, Files.ReadText(instrument), shop, Files.ReadText(shop));
+        new(instrument, Files.ReadText(instrument), shop, Files.ReadText(shop), new DrawingsBeside(instrument));
 
     /// <summary>Both definitions; null when a file has mistakes, which are then on the screen.</summary>
     public static SourceDefinitions? Understand(SourceFiles files, Screen screen)

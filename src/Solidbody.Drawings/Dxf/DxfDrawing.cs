@@ -44,11 +44,7 @@ internal sealed class DxfDrawing
             if (type == "POLYLINE") while (corners + 1 < entities.Count && entities[corners + 1].Type == "VERTEX") corners++;
             var own = entities.GetRange(i + 1, corners - i);
             i = corners;
-            if (type is "SEQEND" || LeftOut.Contains(type))
-            {
-                if (type != "SEQEND") log.Understood(entity.At, $"{type} was left out");
-                continue;
-            }
+            if (type == "SEQEND") continue;
             var on = layer is not null && entity.Layer == "0" ? layer : entity.Layer;
             if (content.UnseenLayers.Contains(on) || entity.Flags(60) == 1) continue;
             if (entity.Flags(67) == 1)
@@ -57,6 +53,7 @@ internal sealed class DxfDrawing
                 continue;
             }
             if (type == "INSERT") Insert(entity, map, on, copies);
+            else if (LeftOut.Contains(type)) LeaveOut(entity, on);
             else if (IsWanted(on)) One(entity, type, own, map, on);
         }
     }
@@ -64,9 +61,15 @@ internal sealed class DxfDrawing
     private bool IsWanted(string layer)
     {
         layers.Add(layer);
-        var wanted = wish.Pick is null || string.Equals(layer, wish.Pick, StringComparison.OrdinalIgnoreCase);
-        found |= wanted;
-        return wanted;
+        found |= IsPicked(layer);
+        return IsPicked(layer);
+    }
+
+    private bool IsPicked(string layer) => wish.Pick is null || string.Equals(layer, wish.Pick, StringComparison.OrdinalIgnoreCase);
+
+    private void LeaveOut(DxfEntity entity, string layer)
+    {
+        if (IsPicked(layer)) log.Understood(entity.At, $"{entity.Type} was left out");
     }
 
     private void One(DxfEntity entity, string type, List<DxfEntity> corners, Affine map, string layer)

@@ -62,7 +62,7 @@ internal sealed class SvgDrawing
         if (Unseen.Contains(element.Name) || SvgLook.IsOff(element)) return;
         if (LeftOut.Contains(element.Name))
         {
-            log.Understood(element.At, $"<{element.Name}> was left out");
+            if (around.IsPicked) log.Understood(element.At, $"<{element.Name}> was left out");
             return;
         }
         var inside = Enter(element, around);

@@ -13,10 +13,9 @@ internal static class BodyMaker
     private const double RunOut = 15;
 
     /// <returns>The body, and what keeps its wires from their ways.</returns>
-    public static (Part Body, ImmutableArray<Finding> Findings) Make(InstrumentDefinition d, BodyOutline outline)
+    public static (Part Body, ImmutableArray<Finding> Findings) Make(InstrumentDefinition d, BodyPlan seen)
     {
-        var (body, joint) = (d.Body, NeckJoint.Of(d));
-        var plan = new Region(Loop.Of(outline.Curve.Flatten()));
+        var (body, joint, plan) = (d.Body, NeckJoint.Of(d), seen.Region);
         var box = plan.Bounds;
         ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
         ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan)];
@@ -36,13 +35,10 @@ internal static class BodyMaker
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
             HandBores = [.. wires.Bores, .. JackBore.PlatePilots(body, plan), .. TremoloRooms.ClawPilots(d), .. StrapButtons.Pilots(body, plan)],
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
-            TabPlaces = [.. TabPlaces(outline.Treble, +1), .. TabPlaces(outline.Bass, -1)],
+            TabPlaces = seen.TabPlaces,
         };
         return (part, wires.Findings);
     }
-
-    /// <summary>Long grain, easily trimmed: waist and lower bout.</summary>
-    private static IEnumerable<Point2> TabPlaces(OutlineSide side, int sign) => [new(side.Waist.X, sign * side.Waist.Y), new(side.LowerBout.X, sign * side.LowerBout.Y)];
 
     /// <summary>Half width of the pocket at x: the heel's, moved out square to its tapered edge by the clearance.</summary>
     public static double PocketHalfWidth(InstrumentDefinition d, double x)

@@ -12,6 +12,8 @@ public sealed record BodyDefinition
     /// <summary>Pieces side by side: 1, or 2 joined on the centre line.</summary>
     public required int Pieces { get; init; }
     public required OutlineDefinition Outline { get; init; }
+    /// <summary>Takes the place of <see cref="Outline"/>, which then means nothing; null without a drawing.</summary>
+    public DrawnOutline? Drawn { get; init; }
     public required NeckPocketDefinition Pocket { get; init; }
     public ImmutableArray<PickupDefinition> Pickups { get; init; } = [];
     public required BridgeDefinition Bridge { get; init; }

@@ -13,21 +13,21 @@ static class BodySection
     public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
         .Length("string_spread", 30, 160, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
 
-    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, double heelLength)
+    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, double heelLength, DrawingDesk drawings)
     {
         var (basis, heelEnd) = (strings.Basis, layout.HeelEnd);
         var wood = body.Word("wood", basis.Woods, "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
         var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
         var pocket = ReadPocket(body.Table("pocket"), heelLength);
-        var (family, outline) = OutlineSection.Read(body.Table("outline"), basis, heelEnd, heelWidth, pocket.Length, BridgeSection.Lean(layout));
-        var tail = OutlineSection.TailX(outline, heelEnd, pocket.Length);
+        var (family, outline, drawn) = OutlineSection.Read(body.Table("outline"), basis, heelEnd, heelWidth, pocket.Length, BridgeSection.Lean(layout), drawings);
+        var tail = drawn?.Loop.Bounds.X1 ?? OutlineSection.TailX(outline, heelEnd, pocket.Length);
 
         var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, layout), (pickup, or) => PickupSection.Read(pickup, or, layout));
         RefuseSameNames(body, pickups);
         var tremolo = TremoloSection.Read(body.Table("tremolo"));
         var bridge = BridgeSection.Read(body.Table("bridge"), strings, tremolo is not null);
-        var controls = ControlsSection.Read(body.Table("controls"), family, tail, family.WidthFor(heelWidth), pickups.Length);
+        var controls = ControlsSection.Read(body.Table("controls"), family, tail, drawn is null ? family.WidthFor(heelWidth) : family.WidthOf(drawn), pickups.Length);
         return new BodyDefinition
         {
             Wood = wood,
@@ -35,6 +35,7 @@ static class BodySection
             Thickness = thickness,
             Pieces = pieces,
             Outline = outline,
+            Drawn = drawn,
             Pocket = pocket,
             Pickups = pickups,
             Bridge = bridge,
@@ -42,7 +43,7 @@ static class BodySection
             Tremolo = tremolo,
             Jack = JackSection.Read(body.Table("jack"), controls, heelEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null),
-            StrapButtons = StrapButtonSection.Read(body, outline, basis.Scale, heelEnd - pocket.Length, heelWidth),
+            StrapButtons = StrapButtonSection.Read(body, outline, drawn, basis.Scale, heelEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
             BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),
         };

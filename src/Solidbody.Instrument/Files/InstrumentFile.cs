@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Drawings;
 using Solidbody.Findings;
 using Solidbody.Materials;
 using Solidbody.Reading;
@@ -9,7 +10,13 @@ namespace Solidbody.Instrument.Files;
 public static class InstrumentFile
 {
     /// <param name="fileName">As the person gave it, for the mistakes.</param>
-    public static Result<InstrumentDefinition> Read(string text, string fileName) => TomlFile.Read(text, fileName, ReadInstrument);
+    /// <param name="drawings">Where the drawings lie that it names; null where there are none.</param>
+    public static Result<InstrumentDefinition> Read(string text, string fileName, IDrawings? drawings = null)
+    {
+        var desk = new DrawingDesk(drawings);
+        var read = TomlFile.Read(text, fileName, file => ReadInstrument(file, desk));
+        return read with { Mistakes = [.. read.Mistakes, .. desk.Mistakes] };
+    }
 
     /// <summary>A starter to edit: a six-string of 25 in scale, the main keys in force, every other key as a remark with its default.</summary>
     /// <param name="inches">Whether it is written in inches rather than millimetres.</param>
@@ -17,9 +24,9 @@ public static class InstrumentFile
 
     /// <summary>Every key with what is allowed and its default, as the reader sees them for one instrument.</summary>
     /// <param name="text">A file without mistakes.</param>
-    public static ImmutableArray<KeyNote> Keys(string text) => TomlFile.Describe(text, ReadInstrument);
+    public static ImmutableArray<KeyNote> Keys(string text, IDrawings? drawings = null) => TomlFile.Describe(text, file => ReadInstrument(file, new DrawingDesk(drawings)));
 
-    static InstrumentDefinition ReadInstrument(TableReader file)
+    static InstrumentDefinition ReadInstrument(TableReader file, DrawingDesk drawings)
     {
         var (name, basis) = ReadBasis(file);
         var woods = WoodsSection.Read(file);
@@ -47,7 +54,7 @@ public static class InstrumentFile
             Fretboard = boardValue,
             Neck = neckValue,
             Headstock = HeadstockSection.Read(headstock, basis, layout),
-            Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length),
+            Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length, drawings),
             Action = ActionSection.Read(action, basis),
             Woods = woods,
             Seasons = SeasonsSection.Read(file.Table("seasons")),

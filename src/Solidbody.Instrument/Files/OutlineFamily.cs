@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Bodies;
 
 namespace Solidbody.Instrument.Files;
 
@@ -28,6 +29,9 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
     /// <summary>How much wider than drawn the body is for a heel, mm: both sides keep their form and move out, or in, with the neck. In steps of 4 mm, so that
     /// a heel much like the drawing's has the drawing's body.</summary>
     public double WidthFor(double heelWidth) => 4 * Math.Round((heelWidth - (IsBass ? BassHeel : GuitarHeel)) / 4);
+
+    /// <summary>How much wider than the family's a drawn outline is at the lower bout of its treble side, for both sides together, mm.</summary>
+    public double WidthOf(DrawnOutline drawn) => 2 * (LoopStations.Of(drawn.Loop, +1).LowerBout.Y - Outline.LowerBoutWidth / 2 - Outline.LowerBoutOffset);
 
     /// <summary>Width of the heel in the drawings.</summary>
     const double GuitarHeel = 56, BassHeel = 63;

@@ -16,8 +16,22 @@ static class OutlineSection
     /// <summary>A wider body's tail falls away sooner beside the bridge: so much longer per mm of width.</summary>
     const double TailPerWidth = 0.125;
 
-    public static (OutlineFamily Family, OutlineDefinition Outline) Read(TableReader outline, InstrumentBasis basis, double heelEnd, double heelWidth, double pocketLength, double bridgeLean)
+    /// <summary>What gives a family's outline, and says nothing beside a drawing.</summary>
+    static readonly ImmutableArray<string> FamilyKeys =
+    [
+        "family", "length", "tail_offset", "tail_squareness", "lower_bout_width", "lower_bout_at", "lower_bout_skew", "lower_bout_offset", "waist_width", "waist_at", "waist_skew", "waist_offset",
+        "upper_bout_width", "upper_bout_at", "upper_bout_skew", "upper_bout_offset", "treble", "bass",
+    ];
+
+    /// <returns>The family whose hardware places are the defaults, its outline, and the drawing that takes the outline's place.</returns>
+    public static (OutlineFamily Family, OutlineDefinition Outline, DrawnOutline? Drawn) Read(TableReader outline, InstrumentBasis basis, double heelEnd, double heelWidth, double pocketLength, double bridgeLean, DrawingDesk drawings)
     {
+        if (outline.Has(DrawingSection.Key))
+        {
+            foreach (var key in FamilyKeys) outline.RefuseIfGiven(key, "the measures of one of our own outlines, or a drawing", "remove it: the drawing has these measures");
+            var unseen = OutlineFamily.Of(basis.IsBass ? "bass" : "offset");
+            return (unseen, unseen.Outline, DrawingSection.Read(outline, drawings, heelEnd - pocketLength));
+        }
         var word = outline.Word("family", OutlineFamily.All.Select(f => f.Word), basis.IsBass ? "bass" : "offset", "our own outlines; every measure below can be changed");
         var family = OutlineFamily.Of(word);
         var (drawn, wider) = (family.Outline, family.WidthFor(heelWidth));
@@ -44,7 +58,7 @@ static class OutlineSection
             UpperBoutOffset = outline.Length("upper_bout_offset", -6, 6, drawn.UpperBoutOffset, "both bouts toward the treble side"),
             Treble = treble,
             Bass = bass,
-        });
+        }, null);
     }
 
     /// <summary>Rearmost point of the body, from the nut.</summary>

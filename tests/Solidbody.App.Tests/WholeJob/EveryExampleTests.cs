@@ -18,6 +18,7 @@ public sealed class EveryExampleTests
         { "school-eight.toml", Town },
         { "school-short-bass.toml", School },
         { "school-bass.toml", Town },
+        { "school-drawn.toml", School },
     };
 
     [Fact]
@@ -43,7 +44,7 @@ public sealed class EveryExampleTests
 
     private static WorkedOut Worked(string instrument, string shop)
     {
-        var read = MainJob.Read(new(instrument, Job.ExampleText(instrument), shop, Job.ExampleText(shop)));
+        var read = MainJob.Read(new(instrument, Job.ExampleText(instrument), shop, Job.ExampleText(shop), Job.ExampleDrawings));
         Assert.True(read.IsGood, string.Join("\n", read.Mistakes));
         return MainJob.WorkOut(read.Instrument!, read.Shop!);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Drawings;
 using Solidbody.Findings;
 using Solidbody.Machining.Making;
 using Solidbody.Programs;
@@ -19,6 +20,7 @@ internal sealed record Job(SourceFiles Files, ShopDefinition Shop, WorkedOut Wor
     private static readonly Lazy<Job> Left = new(() => Of("school-six-left.toml"));
 
     public static string ExamplePath(string name) => Path.Combine(Repository.Root, "examples", name);
+    public static IDrawings ExampleDrawings { get; } = new DrawingsBeside(ExamplePath("any.toml"));
     public static string ExampleText(string name) => File.ReadAllText(ExamplePath(name));
 
     private static Job Of(string instrument) => Of(ExampleText(instrument), ExampleText("school-shop.toml"));
@@ -26,7 +28,7 @@ internal sealed record Job(SourceFiles Files, ShopDefinition Shop, WorkedOut Wor
     /// <summary>Runs the job up to its end, or to the first arrow that stops; later results are then empty.</summary>
     public static Job Of(string instrumentText, string shopText, double? cell = null)
     {
-        var files = new SourceFiles("instrument.toml", instrumentText, "shop.toml", shopText);
+        var files = new SourceFiles("instrument.toml", instrumentText, "shop.toml", shopText, ExampleDrawings);
         var read = MainJob.Read(files);
         Assert.True(read.IsGood, string.Join("\n", read.Mistakes));
         var shop = read.Shop!;

@@ -1,4 +1,5 @@
 using Solidbody.Instrument.Files;
+using Solidbody.Instrument.Tests.Drawn;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Tests.Files;
@@ -20,7 +21,10 @@ public class DocumentTests
         var tables = KeyTable.Markdown([
             ("six strings, 25 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n")),
             ("four strings, 34 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 863.6\n"))],
-            InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood));
+            [
+                .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood),
+                .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n[body.outline]\n" + Shelf.Svg, Shelf.OfTheSchool),
+            ]);
         var path = Path.Combine(Repository.Root, "docs", "instrument-file.md");
         var document = File.ReadAllText(path);
         var (from, to) = (document.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length, document.IndexOf(End, StringComparison.Ordinal));

@@ -1,21 +1,22 @@
 using Solidbody.Instrument.Files;
+using Solidbody.Instrument.Tests.Drawn;
 
 namespace Solidbody.Instrument.Tests.Files;
 
 public class ExampleTests
 {
-    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml")]
+    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml")]
     public void The_examples_read_without_a_mistake(string file)
     {
-        var result = InstrumentFile.Read(Repository.ReadExample(file), file);
+        var result = InstrumentFile.Read(Repository.ReadExample(file), file, Shelf.OfTheSchool);
 
         Assert.Empty(result.Mistakes);
     }
 
-    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml")]
+    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml")]
     public void The_examples_fit_together(string file)
     {
-        var design = Designer.Design(InstrumentFile.Read(Repository.ReadExample(file), file).Good);
+        var design = Designer.Design(InstrumentFile.Read(Repository.ReadExample(file), file, Shelf.OfTheSchool).Good);
 
         Assert.Empty(design.Findings.Where(f => f.Severity != Solidbody.Findings.Severity.Notes).Select(f => f.ToString()));
     }
