@@ -92,6 +92,9 @@ public class FindingTests
         ["WIRE-01"] = Pickup(p => p with { Depth = 9 }),
         // A fence of screws, 8 mm apart, between the bridge pickup and the plate's underside.
         ["WIRE-02"] = Body(b => b with { WireWays = [new("bridge pickup", "bridge", 6)], Bridge = b.Bridge with { Screws = [.. Enumerable.Range(-5, 11).Select(i => (-14.0, 8.0 * i))] } }),
+        ["WIRE-04"] = Body(b => b with { WireWays = [b.WireWays[0], b.WireWays[2]] }),
+        ["WIRE-05"] = Body(b => b with { LongDrill = new(90, 40) }),
+        ["WIRE-06"] = Body(b => b with { WireWays = [b.WireWays[0], b.WireWays[1] with { Made = WireMaking.Ploughed }, b.WireWays[2]] }),
         ["WIRE-03"] = Body(b => b with { WireWays = [new("neck pickup", "cellar", 6)] }),
         ["JACK-01"] = Body(b => b with { Jack = b.Jack! with { Angle = double.DegreesToRadians(-30) } }),
         ["BOARD-01"] = Board(b => b with { Thickness = 4, SlotDepth = 2.8 }),

@@ -15,6 +15,22 @@ internal static class WireClearance
             .Where(h => !pockets.Any(p => p.Name == RoomNames.Controls && p.Region.Contains(h.Centre))),
     ];
 
+    /// <summary>More wood than this to the edge is of no use, mm.</summary>
+    private const double Ample = 6;
+
+    /// <summary>Wood between the bore's wall and the outline, in the plan; negative when it leaves the body. Steps as long as the way still free.</summary>
+    public static double ToEdge(Region outline, Point2 a, Point2 b, double diameter)
+    {
+        var (length, along, within, least) = (a.DistanceTo(b), (b - a).Unit, Ample + diameter / 2, Ample + diameter / 2);
+        for (var gone = 0.0; ;)
+        {
+            var inside = -outline.SignedDistance(a + gone * along, 4 * within);
+            least = Math.Min(least, inside);
+            if (gone >= length || inside < 0) return least - diameter / 2;
+            gone = Math.Min(length, gone + Math.Max(inside - within, 1));
+        }
+    }
+
     /// <summary>Wood between a hole's wall and the bore's, in the plan; negative when they meet.</summary>
     public static double Wall(Hole hole, Point2 a, Point2 b, double diameter) => Segments.Distance(hole.Centre, a, b) - hole.Diameter / 2 - diameter / 2;
 }

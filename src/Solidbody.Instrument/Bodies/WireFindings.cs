@@ -22,6 +22,24 @@ public static class WireFindings
         new("WIRE-02", Severity.Warns, $"body, {w.Of} at {w.To}, {Say.At(w.At)}", $"{Say.Mm(w.Wood)} of wood", Say.AtLeast(Limits.HoleToRoom), Limits.Practice, "move the hole, or lead the wire through another room.")
         { Title = "a wire way meets a screw or a string" };
 
+    /// <summary>WIRE-04: no chain of rooms and bores.</summary>
+    public static Finding NotConnected(string from, string to) =>
+        new("WIRE-04", Severity.Warns, $"body, {from}", $"no way for its wire to {to}", "rooms and bores in an unbroken chain", Practice,
+            $"add a [[body.wire_ways]] from {from}, or make the one that cannot be made passable.")
+        { Title = "a wire has no way to the controls" };
+
+    /// <summary>WIRE-05: the drill on hand cannot lie so.</summary>
+    public static Finding DrillDoesNotFit(WireWayDefinition way, string whyNot) =>
+        new("WIRE-05", Severity.Warns, $"body, from {way.From} to {way.To}", whyNot, "a drill that clears the edges and arrives inside the room", "plane geometry of the drill, docs/checks/WIRE-05.md",
+            "plough the way before the glue-up (made = \"ploughed\"), deepen the room it misses, name another room to go through, or take a longer drill.")
+        { Title = "a drill cannot be laid for a wire way" };
+
+    /// <summary>WIRE-06: a groove has no face to lie in.</summary>
+    public static Finding NoJoint(WireWayDefinition way) =>
+        new("WIRE-06", Severity.Warns, $"body, from {way.From} to {way.To}", "no mating edge meets both rooms at one height", "two halves, and both rooms across the joint", Practice,
+            "drill the way (made = \"drilled\"), or lead the wire through a room on the joint.")
+        { Title = "a wire way cannot be ploughed before the glue-up" };
+
     /// <summary>WIRE-03: a way starts or ends in a room that does not exist.</summary>
     public static Finding NoSuchRoom(WireWayDefinition way, string room) =>
         new("WIRE-03", Severity.Stops, $"body, from {way.From} to {way.To}", $"no room is called {room}", "a pickup's name, neck pocket, controls or bridge", "the instrument file",

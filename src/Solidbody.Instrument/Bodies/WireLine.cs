@@ -13,7 +13,8 @@ internal static class WireLine
 
     /// <summary>Ends of the clearest line, from room to room. Lines with ample wood count as equal; among equals the one nearest the rooms' middles.</summary>
     /// <param name="obstacles">Holes at the bore's height.</param>
-    public static (Point2 A, Point2 B) Between(WireRoom from, WireRoom to, double diameter, ImmutableArray<Hole> obstacles)
+    /// <param name="outline">Of the body: a line that comes near it is as bad as one that comes near a hole.</param>
+    public static (Point2 A, Point2 B) Between(WireRoom from, WireRoom to, double diameter, ImmutableArray<Hole> obstacles, Region outline)
     {
         (Point2 A, Point2 B, double Wood, double Aside) best = (from.Middle, to.Middle, double.NegativeInfinity, 0);
         foreach (var a in from.Aims)
@@ -26,9 +27,21 @@ internal static class WireLine
                     if (wood < best.Wood) break;
                 }
                 var aside = a.DistanceTo(from.Middle) + b.DistanceTo(to.Middle);
-                if (wood > best.Wood || wood == best.Wood && aside < best.Aside) best = (a, b, wood, aside);
+                bool IsBetter() => wood > best.Wood || wood == best.Wood && aside < best.Aside;
+                if (!IsBetter()) continue;
+                // A narrow waist may let the straight line out of the body; asked last, of those that would be taken.
+                wood = Math.Min(wood, WireClearance.ToEdge(outline, a, b, diameter));
+                if (IsBetter()) best = (a, b, wood, aside);
             }
         return (End(from, best.A, best.B), End(to, best.B, best.A));
+    }
+
+    /// <summary>A room's end of a way along the joint of two halves, on the centre line; null where the room does not reach it.</summary>
+    public static Point2? OnJoint(WireRoom room, Point2 toward)
+    {
+        if (room.Region is not { } region) return null;
+        var middle = new Point2(room.Middle.X, 0);
+        return region.Contains(middle) ? End(room, middle, new(toward.X, 0)) : null;
     }
 
     /// <summary>The way's end: a little inside the room's wall, on the line to the other room's aim.</summary>

@@ -4,12 +4,18 @@ using Solidbody.Geometry;
 namespace Solidbody.Instrument.Bodies;
 
 /// <summary>A room a wire can end in.</summary>
+/// <param name="Name">As the file names it.</param>
 /// <param name="Region">Plan; null under the bridge's plate, where the way comes out at the front.</param>
 /// <param name="Aims">Places a way may aim at, the room's middle first, then outward.</param>
 /// <param name="Low">Lowest height inside the room.</param>
 /// <param name="High">Highest height inside the room.</param>
-internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, double Low, double High)
+internal sealed record WireRoom(string Name, Region? Region, ImmutableArray<Point2> Aims, double Low, double High)
 {
+    /// <summary>The face it opens to; null under the bridge.</summary>
+    public Side? Opening { get; init; }
+    /// <summary>Plan of the ledge round its mouth, when it has one.</summary>
+    public Region? Ledge { get; init; }
+
     /// <summary>Distance between the places tried, and from them to the room's wall or the plate's edge, mm.</summary>
     private const double Step = 4, Inset = 4;
 
@@ -24,9 +30,9 @@ internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, dou
         ImmutableArray<Point2> aims = [.. Outward(box.Centre, box).Where(p => pocket.Region.SignedDistance(p) <= -Inset)];
         if (aims.IsEmpty) aims = [box.Centre];
         var floor = pocket.Floor.Z(box.Centre.X, box.Centre.Y);
-        if (pocket.From == Side.Front) return new(pocket.Region, aims, floor, 0);
+        if (pocket.From == Side.Front) return new(name, pocket.Region, aims, floor, 0) { Opening = Side.Front };
         var ledge = pockets.FirstOrDefault(p => p.From == Side.Back && p.Into == name && p.Floor.Z(box.Centre.X, box.Centre.Y) < floor);
-        return new(pocket.Region, aims, ledge?.Floor.Z(box.Centre.X, box.Centre.Y) ?? -d.Body.Thickness, floor);
+        return new(name, pocket.Region, aims, ledge?.Floor.Z(box.Centre.X, box.Centre.Y) ?? -d.Body.Thickness, floor) { Opening = Side.Back, Ledge = ledge?.Region };
     }
 
     /// <summary>Under the half of the plate that faces the controls.</summary>
@@ -36,7 +42,7 @@ internal sealed record WireRoom(Region? Region, ImmutableArray<Point2> Aims, dou
         var half = bridge.PlateHalfWidth - Inset;
         var box = new Box2(bridge.PlateFrom, toTreble ? 0 : -half, bridge.PlateTo, toTreble ? half : 0);
         var inset = box.Width > 2 * Inset ? box with { X0 = box.X0 + Inset, X1 = box.X1 - Inset } : box;
-        return new(null, [.. Outward(box.Centre, inset).Select(p => place.At(p.X, p.Y))], 0, 0);
+        return new(RoomNames.Bridge, null, [.. Outward(box.Centre, inset).Select(p => place.At(p.X, p.Y))], 0, 0);
     }
 
     /// <summary>A grid's points inside a box, the centre first, the nearest to it next.</summary>

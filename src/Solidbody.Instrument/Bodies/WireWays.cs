@@ -4,13 +4,14 @@ using Solidbody.Geometry;
 
 namespace Solidbody.Instrument.Bodies;
 
-/// <summary>Straight bores that take wires from room to room, and the jack's side bore: made by hand, before the glue-up or with a long drill.</summary>
+/// <summary>Straight bores that take wires from room to room, and the jack's side bore: made by hand, with a long drill or as a groove before the glue-up.</summary>
 /// <param name="Bores">Those that can be made.</param>
 /// <param name="Findings">What keeps the others from being made.</param>
 internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<Finding> Findings)
 {
     /// <summary>A bore keeps this much wood to front and back; the jack's bore starts this far outside, mm. Common practice, no source.</summary>
-    private const double ToFace = 5, BeforeEdge = 3;
+    public const double ToFace = 5;
+    private const double BeforeEdge = 3;
     /// <summary>Step along the jack's bore, mm.</summary>
     private const double JackStep = 0.25;
 
@@ -26,7 +27,7 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         {
             var (from, to) = (WireRoom.Named(way.From, d, pockets), WireRoom.Named(way.To, d, pockets));
             if (from is null || to is null) Add(null, WireFindings.NoSuchRoom(way, from is null ? way.From : way.To));
-            else Add(Between(way, from, to, (low, high) => WireClearance.Obstacles(holes, pockets, low, high), d.Body.Thickness, out var finding), finding);
+            else Add(Between(way, from, to, d, plan, pockets, holes, out var finding), finding);
         }
         if (d.Body.Jack is { } jack)
         {
@@ -34,26 +35,40 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
             if (controls is null) Add(null, WireFindings.NoSuchRoom(new("jack", RoomNames.Controls, jack.Diameter), RoomNames.Controls));
             else Add(Jack(jack, controls, plan, d.Body.Thickness, out var finding), finding);
         }
+        foreach (var lost in WireGraph.Unconnected(d.Body, pockets, bores)) findings.Add(lost);
         return new(bores.ToImmutable(), findings.ToImmutable());
     }
 
-    private static HandBore? Between(WireWayDefinition way, WireRoom from, WireRoom to, Func<double, double, ImmutableArray<Hole>> obstacles, double thickness, out Finding? finding)
+    private static HandBore? Between(WireWayDefinition way, WireRoom from, WireRoom to, InstrumentDefinition d, Region plan, ImmutableArray<Pocket> pockets, ImmutableArray<Hole> holes, out Finding? finding)
     {
-        var (r, name) = (way.Diameter / 2, $"wire way {way.From} to {way.To}");
+        finding = null;
+        var (r, thickness) = (way.Diameter / 2, d.Body.Thickness);
         var (heightA, heightB) = (Heights(from, r, thickness), Heights(to, r, thickness));
         if (heightA is null || heightB is null)
         {
             finding = WireFindings.NoHeight(way, heightA is null ? way.From : way.To, way.Diameter + 2 * ToFace);
             return null;
         }
-        // Level where both rooms allow it, in the middle of what they share; else from the nearest end to the nearest end.
-        var (low, high) = (Math.Max(heightA.Value.Low, heightB.Value.Low), Math.Min(heightA.Value.High, heightB.Value.High));
-        var middle = (low + high) / 2;
-        var (za, zb) = low <= high ? (middle, middle)
-            : (Math.Clamp(middle, heightA.Value.Low, heightA.Value.High), Math.Clamp(middle, heightB.Value.Low, heightB.Value.High));
-        var (a, b) = WireLine.Between(from, to, way.Diameter, obstacles(Math.Min(za, zb) - r, Math.Max(za, zb) + r));
-        finding = null;
-        return new(name, new(a.X, a.Y, za), new(b.X, b.Y, zb), way.Diameter, "with a long drill by hand, or as a groove before the glue-up") { ForWires = true, Into = [way.From, way.To], FromFace = from.Region is null || to.Region is null ? Side.Front : null };
+        // A sloped bore may pass at any height between the two rooms' own.
+        var obstacles = WireClearance.Obstacles(holes, pockets, Math.Min(heightA.Value.Low, heightB.Value.Low) - r, Math.Max(heightA.Value.High, heightB.Value.High) + r);
+        var (a, b) = WireLine.Between(from, to, way.Diameter, obstacles, plan);
+        if (way.Made == WireMaking.Ploughed) return Ploughed(way, from, to, heightA.Value, heightB.Value, d, out finding);
+        var drilling = new WireDrilling(way, d.Body.LongDrill, thickness, pockets.FirstOrDefault(p => p.Name == RoomNames.NeckPocket), NeckJoint.Of(d).ShoulderX);
+        if (drilling.Bore((from, a), (to, b)) is { } bore) return bore with { FromFace = from.Region is null || to.Region is null ? Side.Front : null };
+        finding = WireFindings.DrillDoesNotFit(way, drilling.WhyNot);
+        return null;
+    }
+
+    /// <summary>A groove in the mating edge of two halves: where both rooms reach the joint.</summary>
+    private static HandBore? Ploughed(WireWayDefinition way, WireRoom from, WireRoom to, (double Low, double High) a, (double Low, double High) b, InstrumentDefinition d, out Finding? finding)
+    {
+        var (low, high) = (Math.Max(a.Low, b.Low), Math.Min(a.High, b.High));
+        var (endA, endB) = (WireLine.OnJoint(from, to.Middle), WireLine.OnJoint(to, from.Middle));
+        finding = d.Body.Pieces < 2 || endA is null || endB is null || !(low <= high) ? WireFindings.NoJoint(way) : null;
+        if (finding is not null) return null;
+        var z = (low + high) / 2;
+        return new($"wire way {way.From} to {way.To}", new(endA!.Value.X, 0, z), new(endB!.Value.X, 0, z), way.Diameter, "as a groove in the mating edges, half in each")
+        { ForWires = true, Into = [way.From, way.To], BeforeGlueUp = true };
     }
 
     /// <summary>Heights a bore's middle may have inside a room; null when the room is too shallow.</summary>

@@ -22,6 +22,7 @@ public sealed record BodyDefinition
     public TremoloDefinition? Tremolo { get; init; }
     public JackDefinition? Jack { get; init; }
     public ImmutableArray<WireWayDefinition> WireWays { get; init; } = [];
+    public LongDrillDefinition LongDrill { get; init; } = new(300, 40);
     public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];
     /// <summary>Rounded edges; 0 is a sharp edge.</summary>
     public required double FrontEdgeRadius { get; init; }

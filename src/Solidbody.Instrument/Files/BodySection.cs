@@ -43,6 +43,7 @@ static class BodySection
             Tremolo = tremolo,
             Jack = JackSection.Read(body.Table("jack"), controls, heelEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null),
+            LongDrill = WireWaySection.ReadDrill(body.Table("long_drill")),
             StrapButtons = StrapButtonSection.Read(body, outline, drawn, basis.Scale, heelEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
             BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),

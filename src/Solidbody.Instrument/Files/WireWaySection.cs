@@ -19,9 +19,17 @@ static class WireWaySection
             var from = way.Word("from", rooms, or?.From, "the room it starts from");
             var to = way.Word("to", rooms, or?.To, "the room it ends in");
             if (or is null && way.IsSound && from == to) way.Refuse("to", $"the wire way goes from \"{from}\" to itself", "two different rooms", "name the other room");
-            return new WireWayDefinition(from, to, way.Length("diameter", 2, 15, or?.Diameter ?? Signal, "of the bore, made by hand"));
+            return new WireWayDefinition(from, to, way.Length("diameter", 2, 15, or?.Diameter ?? Signal, "of the bore, made by hand"))
+            {
+                Made = way.Choice("made", [("drilled", WireMaking.Drilled), ("ploughed", WireMaking.Ploughed)], "drilled", "with a long drill, or as a groove in the joint before the glue-up"),
+            };
         });
     }
+
+    /// <summary>The table <c>[body.long_drill]</c>; a drill of a foot in a common chuck: common practice, no source.</summary>
+    public static LongDrillDefinition ReadDrill(TableReader drill) => new(
+        drill.Length("length", 60, 900, 300, "of the drill for wire ways, free of the chuck"),
+        drill.Length("chuck", 5, 80, 40, "diameter of the chuck"));
 
     static ImmutableArray<WireWayDefinition> Defaults(ImmutableArray<PickupDefinition> pickups, bool hasControls, bool hasTremolo)
     {

@@ -18,6 +18,28 @@ internal static class Segments
     /// <summary>Least distance from a point of one loop to the region, negative when it reaches in by that much.</summary>
     public static double Gap(Loop loop, Region region) => loop.Points.Min(region.SignedDistance);
 
+    /// <summary>How far it is from a point inside a region to its wall in a direction, mm; 0 from outside.</summary>
+    public static double ToWall(Region region, Point2 from, Point2 along) => region.Contains(from) ? FirstCrossing(region, from, along) : 0;
+
+    /// <summary>How far it is from a point outside a region to just inside it in a direction, mm; 0 when it lies inside already or the region is missed.</summary>
+    public static double FromOutside(Region region, Point2 from, Point2 along, double within) =>
+        !region.Contains(from) && FirstCrossing(region, from, along) is var reach && double.IsFinite(reach) ? reach + within : 0;
+
+    private static double FirstCrossing(Region region, Point2 from, Point2 along)
+    {
+        var best = double.PositiveInfinity;
+        foreach (var points in region.Loops.Select(l => l.Points))
+            for (var i = 0; i < points.Length; i++)
+            {
+                var (a, edge) = (points[i] - from, points[(i + 1) % points.Length] - points[i]);
+                var across = along.Cross(edge);
+                if (across == 0) continue;
+                var (t, u) = (a.Cross(edge) / across, a.Cross(along) / across);
+                if (t > 0 && u is >= 0 and <= 1 && t < best) best = t;
+            }
+        return best;
+    }
+
     /// <summary>The point of a counter-clockwise loop nearest to p, and the way square into it there, unit.</summary>
     public static (Point2 At, Point2 Inward) Nearest(Loop loop, Point2 p)
     {

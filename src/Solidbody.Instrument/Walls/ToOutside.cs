@@ -1,4 +1,5 @@
 using Solidbody.Geometry;
+using Solidbody.Instrument.Bodies;
 
 namespace Solidbody.Instrument.Walls;
 
@@ -55,7 +56,9 @@ internal static class ToOutside
             // One that starts at an edge or at a face opens there.
             case BoreVoid { Bore.FromFace: not null } b when b.Bore.FromFace == (up > 0 ? Side.Front : Side.Back): return null;
             case BoreVoid b:
-                foreach (var p in (PartPoint[])[b.Bore.A, b.Axis(0.5), b.Bore.B]) Offer(p.Plan, p.Z + up * b.Radius);
+                // A wire's ends lie inside their rooms, where there is no wood to judge.
+                var end = b.Bore.ForWires && b.Length > 0 ? Math.Min(0.5, WireLine.IntoRoom / b.Length) : 0;
+                foreach (var t in (double[])[end, 0.5, 1 - end]) Offer(b.Axis(t).Plan, b.Axis(t).Z + up * b.Radius);
                 break;
         }
         return best;

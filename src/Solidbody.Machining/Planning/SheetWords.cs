@@ -41,7 +41,7 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
         {
             if (part.Name == "body" && definition.Body.Pieces > 1)
             {
-                foreach (var bore in part.HandBores.Where(h => h.Name.Contains("wire", StringComparison.OrdinalIgnoreCase)))
+                foreach (var bore in part.HandBores.Where(h => h.BeforeGlueUp))
                     yield return Say($"Groove the {bore.Name} into the mating edge, {bore.Diameter:0.#} mm wide, before the glue-up: {bore.How}.");
                 yield return "Joint and glue the two halves on the centre line; leave them in the clamps for 24 hours.";
             }
@@ -68,7 +68,7 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
     {
         if (!frees) { yield return "Take out the screws; leave the spoilboard where it is, its dowel holes are the register of the next set-up."; yield break; }
         yield return "Take the blank up, saw or break the tabs and trim them flush.";
-        foreach (var bore in part.HandBores.Where(h => part.Name == "body" && !(definition.Body.Pieces > 1 && h.Name.Contains("wire", StringComparison.OrdinalIgnoreCase))))
+        foreach (var bore in part.HandBores.Where(h => !h.BeforeGlueUp))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
         foreach (var bore in part.HandBores.Where(_ => part.Name == "neck"))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
