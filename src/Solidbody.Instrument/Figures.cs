@@ -26,6 +26,8 @@ public sealed record Figures
     public Feel? Feel { get; init; }
     /// <summary>What another tuning makes of the strings.</summary>
     public ImmutableArray<Retuning> Retunings { get; init; } = [];
+    /// <summary>How the strings bend the neck; null without strings, or where a wood's stiffness is not known.</summary>
+    public NeckBend? Bend { get; init; }
 
     /// <summary>How the strings lie over frets and body.</summary>
     public StringHeights? Heights { get; init; }

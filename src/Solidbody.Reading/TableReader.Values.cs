@@ -42,6 +42,9 @@ public sealed partial class TableReader
     /// <returns>Specific cutting force, N/mm².</returns>
     public double CuttingForce(string key, double least, double most, double? or, string what) => Measured(Quantity.CuttingForce, key, least, most, or, what);
 
+    /// <returns>N.</returns>
+    public double Force(string key, double least, double most, double? or, string what) => Measured(Quantity.Force, key, least, most, or, what);
+
     /// <returns>Hz.</returns>
     public double Frequency(string key, double least, double most, double? or, string what) => Measured(Quantity.Frequency, key, least, most, or, what);
 

@@ -14,6 +14,7 @@ internal static class Fit
         [
             .. HeadChecks.Of(d, neck, headstock),
             .. NeckChecks.Of(d, neck, back, headstock),
+            .. RodAndBarChecks.Of(d, neck, back),
             .. BoardChecks.Of(d, board),
             .. FretChecks.Of(d),
             .. NutChecks.Of(d),

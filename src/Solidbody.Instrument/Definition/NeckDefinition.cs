@@ -28,6 +28,7 @@ public sealed record NeckDefinition
     public double VoluteAt { get; init; } = HeadBlend.Usual.VoluteAt;
     /// <summary>From where it begins to where it ends.</summary>
     public double VoluteLength { get; init; } = 2 * HeadBlend.Usual.VoluteHalfLength;
+    public BarsDefinition Bars { get; init; } = BarsDefinition.None;
 }
 
 /// <param name="Thickness">Neck wood at the heel, without board.</param>
@@ -54,4 +55,33 @@ public sealed record ScrewPattern(double AlongX, double AlongY, double FromEnd, 
 /// <param name="AccessLength">Wider pocket for the adjuster behind the nut, along x; 0 is none.</param>
 /// <param name="AccessWidth">Its width.</param>
 /// <param name="LeastCover">Least wood allowed under the channel.</param>
-public sealed record RodDefinition(double Width, double Depth, double Start, double End, double AccessLength, double AccessWidth, double LeastCover);
+public sealed record RodDefinition(double Width, double Depth, double Start, double End, double AccessLength, double AccessWidth, double LeastCover)
+{
+    public RodKind Kind { get; init; } = RodKind.DoubleAction;
+    /// <summary>Of its steel bar, or of each of its two.</summary>
+    public double Diameter { get; init; } = 4.8;
+    /// <summary>Greatest pull its maker states, N; 0 is not stated.</summary>
+    public double Capacity { get; init; }
+}
+
+/// <summary>What a truss rod can do: two bars that bend each other, and so the neck, either way; or one bar that pulls, and can only bend the neck back.</summary>
+public enum RodKind { DoubleAction, SingleAction }
+
+/// <summary>Stiff bars glued in channels on both sides of the rod, mm.</summary>
+/// <param name="Count">0, or 2: one on each side.</param>
+/// <param name="Width">Of a bar and its channel.</param>
+/// <param name="Height">Of a bar.</param>
+/// <param name="Below">Top of a bar below the glue plane.</param>
+/// <param name="Offset">Middle of a bar to the centre line.</param>
+/// <param name="Start">x of the channels' ends toward the nut.</param>
+/// <param name="End">x of the channels' ends toward the heel.</param>
+/// <param name="Modulus">Along the bar, N/mm².</param>
+public sealed record BarsDefinition(int Count, double Width, double Height, double Below, double Offset, double Start, double End, double Modulus)
+{
+    public static BarsDefinition None { get; } = new(0, 0, 0, 0, 0, 0, 0, 0);
+
+    /// <summary>Of the channels, from the glue plane; the bars lie on their floors.</summary>
+    public double Depth => Below + Height;
+    /// <summary>Middles of the bars, bass side first.</summary>
+    public IEnumerable<double> Sides => Count == 0 ? [] : [-Offset, Offset];
+}

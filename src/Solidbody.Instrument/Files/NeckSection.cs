@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Instrument.Necks;
+using Solidbody.Materials;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -64,6 +65,7 @@ static class NeckSection
             VoluteLength = neck.Length("volute_length", 20, 100, 2 * HeadBlend.Usual.VoluteHalfLength, "from where it begins to where it ends"),
             Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
             Rod = ReadRod(neck.Table("rod"), heelEnd),
+            Bars = ReadBars(neck.Table("bars"), heelEnd),
         };
     }
 
@@ -110,12 +112,40 @@ static class NeckSection
     /// <summary>Neck left behind the rod's end, to the heel's end.</summary>
     const double HeelBehindRod = 35;
 
-    static RodDefinition ReadRod(TableReader rod, double heelEnd) => new(
-        rod.Length("width", 4, 10, 6, "channel for the truss rod"),
-        rod.Length("depth", 6, 14, 10, "of the channel, from the glue plane"),
-        rod.Length("start", -40, 30, -20, "end toward the head, from the nut; negative lies beyond the nut"),
-        rod.Length("end", 200, 900, Math.Round(heelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the heel's end"),
-        rod.Length("access_length", 0, 40, 16, "wider room for the adjuster behind the nut, along the neck; 0 is none"),
-        rod.Length("access_width", 6, 20, 12, "width of that room"),
-        rod.Length("least_cover", 2, 8, 3, "least wood allowed under the channel"));
+    /// <summary>Bar of a rod: two of them fill a channel of usual depth.</summary>
+    const double RodDiameter = 4.8;
+
+    static RodDefinition ReadRod(TableReader rod, double heelEnd)
+    {
+        var (width, depth) = (rod.Length("width", 4, 10, 6, "channel for the truss rod"), rod.Length("depth", 6, 14, 10, "of the channel, from the glue plane"));
+        return new RodDefinition(
+            width,
+            depth,
+            rod.Length("start", -40, 30, -20, "end toward the head, from the nut; negative lies beyond the nut"),
+            rod.Length("end", 200, 900, Math.Round(heelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the heel's end"),
+            rod.Length("access_length", 0, 40, 16, "wider room for the adjuster behind the nut, along the neck; 0 is none"),
+            rod.Length("access_width", 6, 20, 12, "width of that room"),
+            rod.Length("least_cover", 2, 8, 3, "least wood allowed under the channel"))
+        {
+            Kind = rod.Choice("kind", [("double-action", RodKind.DoubleAction), ("single-action", RodKind.SingleAction)], "double-action", "two bars that bend the neck either way, or one that pulls and can only bend it back"),
+            Diameter = rod.Length("diameter", 2, 8, Math.Min(RodDiameter, Math.Min(width, depth / 2)), "of its steel bar, or of each of its two"),
+            Capacity = rod.Force("capacity", 0, 20_000, 0, "greatest pull in a bar its maker states; 0 is not stated: then that of a plain threaded rod is taken"),
+        };
+    }
+
+    /// <summary>Bars begin behind the first fret and end with the rod.</summary>
+    const double BarsFrom = 15;
+
+    static BarsDefinition ReadBars(TableReader bars, double heelEnd)
+    {
+        var count = bars.Count("count", 0, 2, 0, "stiff bars glued beside the rod: none, or 2, one on each side");
+        if (bars.IsSound && count == 1) bars.Refuse("count", "one bar beside the rod", "0 or 2", "put one on each side: a neck stiffened on one side twists");
+        var (width, height) = (bars.Length("width", 2, 8, 3, "of a bar and its channel"), bars.Length("height", 3, 14, 8, "of a bar"));
+        return new BarsDefinition(count, width, height,
+            bars.Length("below", 0, 6, 0, "top of a bar below the glue plane: its channel is that much deeper than the bar is high"),
+            bars.Length("offset", 5, 25, 10.5, "middle of a bar to the centre line"),
+            bars.Length("start", 0, 200, BarsFrom, "end toward the nut, from the nut"),
+            bars.Length("end", 200, 900, Math.Round(heelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; with the rod's"),
+            bars.Choice("material", [("carbon", NeckIron.Carbon), ("steel", NeckIron.Steel)], "carbon", "of the bars"));
+    }
 }

@@ -106,7 +106,13 @@ internal static class NeckMaker
             yield return new("rod access", Side.Front, new(Shapes.Rectangle(new((from + to) / 2, 0), to - from, rod.AccessWidth, AccessCorner)), new LevelHeight(-rod.Depth));
         var r = rod.Width / 2;
         yield return new("rod channel", Side.Front, new(Shapes.Capsule(new(rod.Start + r, 0), new(rod.End - r, 0), r)), new LevelHeight(-rod.Depth));
+        var bars = d.Neck.Bars;
+        foreach (var y in bars.Sides)
+            yield return new($"{Bar(y)} channel", Side.Front, new(Shapes.Capsule(new(bars.Start + bars.Width / 2, y), new(bars.End - bars.Width / 2, y), bars.Width / 2)), new LevelHeight(-bars.Depth));
     }
+
+    /// <summary>What a bar is called, by its side.</summary>
+    public static string Bar(double y) => y < 0 ? "bass bar" : "treble bar";
 
     /// <summary>x from and to of the adjuster's access, behind the nut; null without one.</summary>
     public static (double From, double To)? AccessSpan(InstrumentDefinition d)

@@ -16,6 +16,7 @@ internal static class NeckMeasures
         .. Thicknesses(d, back),
         .. Widths(d, back, screws),
         .. Rod(d.Neck.Rod),
+        .. Bars(d.Neck.Bars),
         .. tuners.SelectMany(t => Take.Hole(t, -d.Headstock.Drop - d.Headstock.Thickness / 2)),
         .. HeadThickness(d, back, plan, tuners),
     ];
@@ -70,6 +71,16 @@ internal static class NeckMeasures
         var middle = new Point2((Math.Max(rod.Start, 0) + rod.End) / 2, 0);
         yield return new("rod channel width", rod.Width, Take.Tolerance, new Caliper.Inside(middle, Take.AlongY, -rod.Depth / 2, 2 * rod.Width));
         yield return new("rod channel depth", rod.Depth, Take.Tolerance, new Caliper.DepthFromTop(middle, 0));
+    }
+
+    private static IEnumerable<Measure> Bars(BarsDefinition bars)
+    {
+        foreach (var y in bars.Sides)
+        {
+            var middle = new Point2((bars.Start + bars.End) / 2, y);
+            yield return new($"{NeckMaker.Bar(y)} channel width", bars.Width, Take.Tolerance, new Caliper.Inside(middle, Take.AlongY, -bars.Depth / 2, 2 * bars.Width));
+            yield return new($"{NeckMaker.Bar(y)} channel depth", bars.Depth, Take.Tolerance, new Caliper.DepthFromTop(middle, 0));
+        }
     }
 
     private static IEnumerable<Measure> HeadThickness(InstrumentDefinition d, NeckBack back, Region plan, ImmutableArray<Hole> tuners)

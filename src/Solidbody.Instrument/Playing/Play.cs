@@ -20,13 +20,15 @@ internal static class Play
         var (heights, height) = StringHeight.Of(d);
         var strings = StringTension.All(d);
         var movement = Movement.Of(d, parts);
+        var retunings = Retuning.All(d, strings);
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
             Covers = CoverChecks.Plates(d, parts[0]),
             Tension = strings,
             Feel = Feel.Of(strings),
-            Retunings = Retuning.All(d, strings),
+            Retunings = retunings,
+            Bend = NeckBend.Of(d, parts[1], strings, retunings),
             Scarf = ScarfJoint.Of(d, parts[1], NeckJoint.Of(d).HeelEnd),
             HeadGrain = HeadGrain.Of(d, parts[1]),
             Heights = heights,
@@ -34,7 +36,8 @@ internal static class Play
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
-        findings.AddRange(TensionChecks.Of(d, strings, figures.Retunings));
+        findings.AddRange(TensionChecks.Of(d, strings, retunings));
+        findings.AddRange(StrengthChecks.Of(d, strings, figures.Bend));
         findings.AddRange(height);
         findings.AddRange(WoodChecks.Of(d, parts));
         findings.AddRange(MovementChecks.Of(movement));
