@@ -37,4 +37,7 @@ public sealed record Figures
 
     /// <summary>Cover plates to make from sheet: outline and screws. Right-handed.</summary>
     public ImmutableArray<CoverPlate> Covers { get; init; } = [];
+
+    /// <summary>Each string's way over nut and saddle, from the lowest.</summary>
+    public ImmutableArray<StringPath> Paths { get; init; } = [];
 }

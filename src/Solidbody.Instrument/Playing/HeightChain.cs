@@ -16,14 +16,14 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
 {
     private readonly NeckSeat seat = NeckSeat.Of(d);
     private readonly NeckPocketDefinition pocket = d.Body.Pocket;
-    private readonly double middle = (lays.Min(l => l.Saddle) + lays.Max(l => l.Saddle)) / 2;
+    private (StringLay Low, StringLay High) Ends => (lays.MinBy(SaddleZ)!, lays.MaxBy(SaddleZ)!);
 
     /// <summary>Middle of the bridge's range, above the body's front.</summary>
     public double Wanted => d.Body.Bridge.BaseHeight + d.Body.Bridge.SaddleLowest + d.Body.Bridge.SaddleRise / 2;
     /// <summary>Middle of lowest and highest saddle, above the body's front.</summary>
-    public double Middle => SaddleZ(middle);
-    /// <summary>A saddle's height above the body's front, from its height above the fret tops' plane.</summary>
-    public double SaddleZ(double overFrets) => seat.Z(d.Scale, NeckSeat.FretTops(d) + overFrets);
+    public double Middle => (SaddleZ(Ends.Low) + SaddleZ(Ends.High)) / 2;
+    /// <summary>Height of a string's underside on its saddle above the body's front.</summary>
+    public double SaddleZ(StringLay lay) => seat.Z(lay.NutX + lay.Length, NeckSeat.FretTops(d) + lay.Saddle);
 
     /// <summary>How much the middle saddle stands too high, mm; negative is too low.</summary>
     public double TooHigh => Middle - Wanted;
@@ -42,7 +42,8 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
     /// <summary>P sin θ + Q cos θ = C gives θ = asin(C / √(P² + Q²)) − atan(Q / P); leaning back, a wedge's lift joins P.</summary>
     private double Angle()
     {
-        var (p, q, c) = (d.Scale - seat.HeelEnd, pocket.Shim + NeckSeat.FretTops(d) + middle, Wanted + pocket.Depth);
+        var (low, high) = Ends;
+        var (p, q, c) = ((low.NutX + low.Length + high.NutX + high.Length) / 2 - seat.HeelEnd, pocket.Shim + NeckSeat.FretTops(d) + (low.Saddle + high.Saddle) / 2, Wanted + pocket.Depth);
         double Of(double lever) => Math.Asin(c / Math.Sqrt(lever * lever + q * q)) - Math.Atan2(q, lever);
         // Level, the saddle stands at q: a higher one wants the neck to lean back.
         return Of(c > q && pocket.AngleBy == AngleMaking.Wedge ? p + seat.HeelLength : p);

@@ -17,7 +17,8 @@ internal static class Play
     {
         ArgumentNullException.ThrowIfNull(d);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var (heights, height) = StringHeight.Of(d);
+        var lays = StringLay.Of(d);
+        var (heights, height) = StringHeight.Of(d, lays);
         var strings = StringTension.All(d);
         var movement = Movement.Of(d, parts);
         var retunings = Retuning.All(d, strings);
@@ -33,6 +34,7 @@ internal static class Play
             HeadGrain = HeadGrain.Of(d, parts[1]),
             Heights = heights,
             Movement = movement,
+            Paths = StringPath.Of(d, lays),
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
@@ -42,6 +44,7 @@ internal static class Play
         findings.AddRange(WoodChecks.Of(d, parts));
         findings.AddRange(MovementChecks.Of(movement));
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
+        findings.AddRange(PathChecks.Of(d, figures.Paths));
         return (figures, findings.ToImmutable());
     }
 }

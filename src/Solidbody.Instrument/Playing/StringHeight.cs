@@ -19,9 +19,8 @@ internal static class StringHeight
         return HeightChain.IsAllowed(d.Action.Free, value) ? (HeightChain.With(d, d.Action.Free, value), []) : (d, [HeightFindings.CannotBeMade(d.Action.Free, value)]);
     }
 
-    public static (StringHeights Heights, ImmutableArray<Finding> Findings) Of(InstrumentDefinition d)
+    public static (StringHeights Heights, ImmutableArray<Finding> Findings) Of(InstrumentDefinition d, ImmutableArray<StringLay> lays)
     {
-        var lays = StringLay.Of(d);
         var chain = new HeightChain(d, lays);
         var bridge = d.Body.Bridge;
         var (lowest, highest) = (bridge.BaseHeight + bridge.SaddleLowest, bridge.BaseHeight + bridge.SaddleLowest + bridge.SaddleRise);
@@ -34,7 +33,7 @@ internal static class StringHeight
     private static StringHeightFigure Figure(int number, StringLay lay, HeightChain chain)
     {
         var (swing, pressed, meets) = lay.Room();
-        return new(number, lay.Over(1), lay.Over(12), lay.Over(lay.FretX.Length), chain.SaddleZ(lay.Saddle), swing, pressed, meets);
+        return new(number, lay.Over(1), lay.Over(12), lay.Over(lay.FretX.Length), chain.SaddleZ(lay), swing, pressed, meets);
     }
 
     private static IEnumerable<Finding> Check(InstrumentDefinition d, StringHeights heights, HeightChain chain)
@@ -45,7 +44,7 @@ internal static class StringHeight
         if (!(apart <= most)) yield return HeightFindings.RangeTooShort(low.String, high.String, apart, most);
         else if (!(low.SaddleHeight >= heights.LowestSaddle && high.SaddleHeight <= heights.HighestSaddle))
             yield return HeightFindings.SaddleOutOfRange(wrong.String, wrong.SaddleHeight, heights.LowestSaddle, heights.HighestSaddle, HeightRemedies.Of(d, chain));
-        if (heights.Strings.MinBy(s => s.OverFret1)! is var first && !(first.OverFret1 >= LeastOverFret1)) yield return HeightFindings.NutTooLow(first.String, first.OverFret1);
+        if (d.Nut.ZeroFretSetBack is null && heights.Strings.MinBy(s => s.OverFret1)! is var first && !(first.OverFret1 >= LeastOverFret1)) yield return HeightFindings.NutTooLow(first.String, first.OverFret1);
         if (heights.Strings.MinBy(s => s.Swing)! is var tight && !(tight.Swing >= LeastSwing)) yield return HeightFindings.FretsInTheWay(tight.String, tight.Pressed, tight.Meets, tight.Swing);
     }
 }

@@ -5,12 +5,13 @@ using Solidbody.Instrument.Necks;
 namespace Solidbody.Instrument.Playing;
 
 /// <summary>One string's straight line over the frets.</summary>
-/// <param name="Length">Nut to scale line, mm.</param>
+/// <param name="NutX">Where its speaking length begins, mm: 0 but on a fan.</param>
+/// <param name="Length">From there to the scale line, mm.</param>
 /// <param name="Nut">Underside at the nut, above the plane of the fret tops on the centre line, mm.</param>
 /// <param name="Saddle">Underside at the scale line, above that plane.</param>
-/// <param name="FretX">Frets from the nut, mm: fret 1 first.</param>
+/// <param name="FretX">Frets from its nut, mm: fret 1 first.</param>
 /// <param name="FretTop">Their tops under this string, above that plane.</param>
-public sealed record StringLay(double Length, double Nut, double Saddle, ImmutableArray<double> FretX, ImmutableArray<double> FretTop)
+public sealed record StringLay(double NutX, double Length, double Nut, double Saddle, ImmutableArray<double> FretX, ImmutableArray<double> FretTop)
 {
     private const int Octave = 12;
 
@@ -21,15 +22,17 @@ public sealed record StringLay(double Length, double Nut, double Saddle, Immutab
         var (strings, face, line, action) = (Strings.Of(d), FretboardMaker.Face(d), NeckLine.Of(d), d.Action);
         return [.. Enumerable.Range(0, d.Strings).Select(i =>
         {
-            double Top(double fret) => strings.At(i, FretTable.Position(1, fret)) is var p ? line.Height(p.X) - RadiusedFace.Crown(face.Radius(p.X), p.Y) : double.NaN;
+            var (length, from) = (strings.ScaleOf(i), strings.Nut(i).X);
+            double Top(double x) => line.Height(from + x) - RadiusedFace.Crown(face.Radius(from + x), strings.Y(i, from + x));
             var share = d.Strings == 1 ? 0 : (double)i / (d.Strings - 1);
             var wanted = action.At12Bass + (action.At12Treble - action.At12Bass) * share;
-            var scale = strings.ScaleOf(i);
-            var frets = Enumerable.Range(1, d.Frets);
-            var nut = Top(0) + action.NutHeight;
+            ImmutableArray<double> frets = [.. Enumerable.Range(1, d.Frets).Select(n => FretTable.Position(length, n))];
+            var octave = FretTable.Position(length, Octave);
+            // A zero fret carries the string as every fret does.
+            var nut = Top(0) + (d.Nut.ZeroFretSetBack is null ? action.NutHeight : 0);
             // Through the nut and the height asked for over fret 12, straight on.
-            var saddle = nut + (Top(Octave) + wanted - nut) * scale / FretTable.Position(scale, Octave);
-            return new StringLay(scale, nut, saddle, [.. frets.Select(n => FretTable.Position(scale, n))], [.. frets.Select(n => Top(n))]);
+            var saddle = nut + (Top(octave) + wanted - nut) * length / octave;
+            return new StringLay(from, length, nut, saddle, frets, [.. frets.Select(Top)]);
         })];
     }
 

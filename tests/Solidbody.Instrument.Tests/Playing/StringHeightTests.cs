@@ -14,7 +14,7 @@ public class StringHeightTests
     private static InstrumentDefinition Leaning(double degrees, AngleMaking by) => Pocket(Flat(new() { Relief = 0 }), p => p with { Angle = double.DegreesToRadians(degrees), AngleBy = by });
     private static InstrumentDefinition Pocket(InstrumentDefinition d, Func<NeckPocketDefinition, NeckPocketDefinition> change) => d with { Body = d.Body with { Pocket = change(d.Body.Pocket) } };
     private static InstrumentDefinition Bridge(InstrumentDefinition d, Func<BridgeDefinition, BridgeDefinition> change) => d with { Body = d.Body with { Bridge = change(d.Body.Bridge) } };
-    private static StringHeights Heights(InstrumentDefinition d) => StringHeight.Of(d).Heights;
+    private static StringHeights Heights(InstrumentDefinition d) => StringHeight.Of(d, StringLay.Of(d)).Heights;
 
     [Fact] // Straight neck: saddle = 2·(action at 12) − nut, both over the fret tops: 1.6 and 0.4 give 2.8 mm (the straight line through two points).
     public void A_straight_neck_needs_a_saddle_of_twice_the_action_less_the_nut() =>
