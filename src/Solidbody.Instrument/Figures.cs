@@ -40,4 +40,6 @@ public sealed record Figures
 
     /// <summary>Each string's way over nut and saddle, from the lowest.</summary>
     public ImmutableArray<StringPath> Paths { get; init; } = [];
+    /// <summary>Where the saddles stand and how true the frets are; null without strings.</summary>
+    public IntonationTable? Intonation { get; init; }
 }

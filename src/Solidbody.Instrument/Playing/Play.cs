@@ -19,6 +19,7 @@ internal static class Play
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var lays = StringLay.Of(d);
         var (heights, height) = StringHeight.Of(d, lays);
+        var (intonation, intoned) = Intonation.Of(d, lays);
         var strings = StringTension.All(d);
         var movement = Movement.Of(d, parts);
         var retunings = Retuning.All(d, strings);
@@ -35,6 +36,7 @@ internal static class Play
             Heights = heights,
             Movement = movement,
             Paths = StringPath.Of(d, lays),
+            Intonation = intonation,
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
@@ -45,6 +47,7 @@ internal static class Play
         findings.AddRange(MovementChecks.Of(movement));
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
         findings.AddRange(PathChecks.Of(d, figures.Paths));
+        findings.AddRange(intoned);
         return (figures, findings.ToImmutable());
     }
 }
