@@ -33,7 +33,7 @@ public sealed record HeadstockDefinition
     /// <summary>Hole of a string post above the headstock's face.</summary>
     public double PostHeight { get; init; } = 7;
     /// <summary>Turns of string round its post, each below the one before.</summary>
-    public double Windings { get; init; } = 3;
+    public double Windings { get; init; } = 2;
     /// <summary>Whether string trees are fitted where the strings need them.</summary>
     public bool Trees { get; init; } = true;
     /// <summary>A string under its tree, above the headstock's face.</summary>

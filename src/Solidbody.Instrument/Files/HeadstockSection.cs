@@ -62,8 +62,8 @@ static class HeadstockSection
             TipLeg = head.Length("tip_leg", 4, 20, family.TipLeg, "half width of the tip"),
             OgeeBass = head.Length("ogee_bass", -5, 6, ogeeBass, "hollow (negative: swelling) between bass edge and tip"),
             OgeeTreble = head.Length("ogee_treble", -5, 6, ogeeTreble, "hollow (negative: swelling) between treble edge and tip"),
-            PostHeight = head.Length("post_height", 3, 25, basis.IsBass ? 8 : 7, "hole of a string post above the headstock's face"),
-            Windings = head.Number("windings", 0, 6, basis.IsBass ? 2 : 3, "turns of string round its post, each below the one before"),
+            PostHeight = head.Length("post_height", 3, 25, basis.IsBass ? 9 : 7, "hole of a string post above the headstock's face"),
+            Windings = head.Number("windings", 0, 6, 2, "turns of string round its post, each below the one before"),
             Trees = head.Flag("trees", true, "whether string trees are fitted where the strings need them"),
             TreeHeight = head.Length("tree_height", 1, 15, basis.IsBass ? 5 : 4, "a string under its tree, above the headstock's face"),
         };

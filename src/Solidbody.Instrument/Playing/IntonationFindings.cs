@@ -26,7 +26,7 @@ public static class IntonationFindings
 
     public static Finding OffAtFret(int number, int fret, double cents, bool compensated) =>
         new("INTONE-04", Severity.Warns, $"string {number} at fret {fret}", $"{Cents(cents)} {(cents > 0 ? "sharp" : "flat")}, the saddle at its best", $"at most {Cents(Intonation.MostCents)}", Limits.Practice,
-            compensated ? "lower the nut or the action, or take a thicker string." : "lower the nut or the action, take a thicker string, or compensate the nut.")
+            compensated ? "lower the nut or the action." : "lower the nut or the action, or compensate the nut.")
         { Title = "a fretted note stays out of tune" };
 
     public static Finding NutTooFar(int number, double shift) =>

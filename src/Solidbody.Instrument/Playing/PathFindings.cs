@@ -15,11 +15,11 @@ public static class PathFindings
 
     public static Finding NutTooFlat(int number, double angle, bool trees) =>
         new("PATH-02", Severity.Warns, $"nut, string {number}", $"{Angle(angle)} over the nut", AtLeast(StringPath.LeastAtNut), Limits.Practice,
-            trees ? "lower the tree or the posts, or give the headstock more drop." : "fit string trees, lower the posts, or give the headstock more drop.")
+            trees ? "lower the tree or the posts, or give the headstock more drop or angle." : "fit string trees, lower the posts, or give the headstock more drop or angle.")
         { Title = "a string lies too flat over the nut" };
 
     public static Finding NutTooSteep(int number, double angle) =>
-        new("PATH-03", Severity.Warns, $"nut, string {number}", $"{Angle(angle)} over the nut", AtMost(StringPath.MostAtNut), Limits.Practice, "raise the posts, move the first post out, or give the headstock less drop.") { Title = "a string bends sharply over the nut" };
+        new("PATH-03", Severity.Warns, $"nut, string {number}", $"{Angle(angle)} over the nut", AtMost(StringPath.MostAtNut), Limits.Practice, "raise the posts, move the first post out, or give the headstock less drop or angle.") { Title = "a string bends sharply over the nut" };
 
     public static Finding NutTurn(int number, double angle) =>
         new("PATH-04", Severity.Warns, $"nut, string {number}", $"{Angle(angle)} aside", AtMost(StringPath.MostTurn), Limits.Practice, "lessen the splay.") { Title = "a string turns aside in its nut slot" };

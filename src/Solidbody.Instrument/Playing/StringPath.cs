@@ -36,25 +36,30 @@ public sealed record StringPath(int String, double NutBreak, double NutTurn, dou
     {
         var (head, bridge) = (d.Headstock, d.Body.Bridge);
         var gauge = d.Tuning is { } t && i < t.Strings.Length ? t.Strings[i].Gauge : 0;
-        // Over the glue plane: underside in the nut's slot, and where the string comes off its post.
+        // Underside in the nut's slot over the glue plane; where the string comes off its post over the headstock's face.
         var nut = d.Fretboard.Thickness + d.Fretboard.FretHeight + lay.Nut - NeckLine.Of(d).Height(lay.NutX);
         var winding = head.PostHeight - head.Windings * gauge;
-        var inner = post - (i < head.TunersBass ? -1 : 1) * new Point2(0, head.PostRadius);
-        // In the headstock's own (u, y), from where the speaking length ends.
-        var from = new Point2(-lay.NutX - strings.HeadFrom, strings.NutY(i));
-        var run = inner - from;
+        var from = new Point2(lay.NutX, strings.NutY(i));
+        var off = OverFace(d, strings, post - (i < head.TunersBass ? -1 : 1) * new Point2(0, head.PostRadius), Math.Max(winding, gauge));
+        var run = off.Plan - from;
         // The speaking length rises a little toward the saddle, which the bends at both ends have to themselves.
         var rise = Math.Atan((lay.Saddle - lay.Nut) / lay.Length);
-        double Break(double distance, double overFace) => Math.Atan((nut + head.Drop - overFace) / distance) + rise;
+        double Break(double distance, double z) => Math.Atan((nut - z) / distance) + rise;
 
-        var toPost = Break(run.Length, Math.Max(winding, gauge));
-        var tree = toPost < LeastAtNut && head.Trees ? TreeAt(nut + head.Drop - head.TreeHeight, run.Length, rise) : null;
-        var down = tree is { } at ? Break(at, head.TreeHeight) : toPost;
-        var turn = Math.Atan2(run.Y, run.X) - Math.Atan(strings.Drift(i));
+        var toPost = Break(run.Length, off.Z);
+        var underTree = head.TreeHeight - head.Drop;
+        var tree = toPost < LeastAtNut && head is { Trees: true, Angle: 0 } ? TreeAt(nut - underTree, run.Length, rise) : null;
+        var down = tree is { } at ? Break(at, underTree) : toPost;
+        var turn = Math.Atan2(run.Y, -run.X) - Math.Atan(strings.Drift(i));
         var behind = Math.Atan((chain.SaddleZ(lay) - bridge.HeldHeight) / bridge.HeldAt) + d.Body.Pocket.Angle + rise;
-        var place = tree is { } u ? from + u * run.Unit : (Point2?)null;
-        return new(i + 1, down, turn, toPost, place is { } p ? new(-p.X - strings.HeadFrom, p.Y) : null, winding - gauge, behind, Pressed(tension, down, turn), Pressed(tension, behind, 0));
+        return new(i + 1, down, turn, toPost, tree is { } u ? from + u * run.Unit : null, winding - gauge, behind, Pressed(tension, down, turn), Pressed(tension, behind, 0));
     }
+
+    /// <summary>A point a height over the headstock's face, part frame of the neck.</summary>
+    /// <param name="face">(u, y) along the face, as the headstock is drawn.</param>
+    private static PartPoint OverFace(InstrumentDefinition d, Strings strings, Point2 face, double height) => d.Headstock.Angle > 0
+        ? HeadFace.Of(d).Under(face, -height)
+        : new(-strings.HeadFrom - face.X, face.Y, height - d.Headstock.Drop);
 
     /// <summary>How far from the nut a tree stands that gives the bend wanted; null where there is no room for one.</summary>
     private static double? TreeAt(double fall, double toPost, double rise)

@@ -28,6 +28,17 @@ public class StringPathTests
     [Fact]
     public void The_bend_over_the_saddle_is_the_fall_to_where_it_is_held() => Assert.Equal(36.2311, Degrees(First(Plain).SaddleBreak), 0.002);
 
+    /// <remarks>By hand, headstock leaning 13° from 5.5 behind the nut (nut 5, shelf 0.5), first post 34 along the face, string 7 off it: 28.5 on the slope.
+    /// Down: 28.5·sin − 7·cos = 6.41110 − 6.82059 = −0.40949, so 7.85 − 0.40949 = 7.44051. Along: 5.5 + 28.5·cos + 7·sin = 34.8442, and 0.46 across. 12.0535°, and 0.2887°.</remarks>
+    [Fact]
+    public void A_leaning_headstock_bends_the_strings_without_trees()
+    {
+        var leaning = Plain with { Headstock = Plain.Headstock with { Drop = 0, Angle = double.DegreesToRadians(13) } };
+        Assert.Equal(12.342, Degrees(First(leaning).NutBreak), 0.005);
+        Assert.All(StringPath.Of(leaning, StringLay.Of(leaning)), p => Assert.Null(p.Tree));
+        Assert.DoesNotContain(Designer.Design(leaning).Findings, f => f.Code is "PATH-01" or "PATH-02" or "PATH-03");
+    }
+
     [Fact] // A leaning neck brings the string down on the saddle by so much more, besides raising the saddle.
     public void A_leaning_neck_bends_the_string_more_over_the_saddle()
     {
@@ -48,7 +59,7 @@ public class StringPathTests
     [Fact] // By hand: three turns of 1.1684 mm take 3.5052 mm of the 7 mm of post; one string's thickness more is 2.3264 mm over the face.
     public void Windings_lower_the_string_at_its_post()
     {
-        var strung = Plain with { Tuning = Workshop.SixStrings };
+        var strung = Plain with { Tuning = Workshop.SixStrings, Headstock = Plain.Headstock with { Windings = 3 } };
         Assert.Equal(2.3264, First(strung).WindingsLeft, 1e-4);
         // 11.85 − 3.4948 = 8.3552 down on 34.003: 13.8053°, and 0.2887°.
         Assert.Equal(14.0940, Degrees(First(strung).NutBreak), 0.002);
