@@ -32,7 +32,7 @@ public class AnyInstrumentPlaysTests
         Assert.Equal(d.Action.At12Bass, heights.Strings[0].OverFret12, 1e-9);
         Assert.Equal(d.Action.At12Treble, heights.Strings[^1].OverFret12, 1e-9);
         Assert.All(design.Figures.Paths, p => Assert.True(double.IsFinite(p.NutBreak + p.NutTurn + p.PostBreak + p.WindingsLeft + p.SaddleBreak + p.NutForce!.Value + p.SaddleForce!.Value + (p.Tree?.X ?? 0) + (p.Tree?.Y ?? 0))));
-        Assert.All(design.Figures.Intonation!.Strings, s => Assert.True(double.IsFinite(s.SetBack + s.SetBackForOctave + s.NutShift + s.Rms + s.Worst + s.Before.Sum() + s.After.Sum())));
+        Assert.All(design.Figures.Intonation!.Strings, s => Assert.True(double.IsFinite(s.SaddleSetBack + s.SetBackForOctave + s.NutShift + s.RmsBefore + s.RmsAfter + s.WorstBefore.Cents + s.WorstAfter.Cents + s.Before.Sum() + s.After.Sum())));
         Assert.DoesNotContain(design.Findings, f => (f.Figure + f.Limit + f.Remedy).Contains("NaN", StringComparison.Ordinal));
     }
 }
