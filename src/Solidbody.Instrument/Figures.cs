@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Balance;
 using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Buying;
 using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Playing;
 using Solidbody.Instrument.Seasons;
@@ -42,4 +44,9 @@ public sealed record Figures
     public ImmutableArray<StringPath> Paths { get; init; } = [];
     /// <summary>Where the saddles stand and how true the frets are; null without strings.</summary>
     public IntonationTable? Intonation { get; init; }
+
+    /// <summary>What it weighs and how it hangs; null where a wood's density is not known.</summary>
+    public WeightBalance? Balance { get; init; }
+    /// <summary>What wood to buy, what it costs and how much of it is waste; null without parts.</summary>
+    public WoodBill? WoodBill { get; init; }
 }

@@ -14,4 +14,5 @@ internal static class Say
     public static string At(PartPoint p) => string.Create(CultureInfo.InvariantCulture, $"x {p.X:0.0}, y {p.Y:0.0}, z {p.Z:0.0}");
     public static string AtLeast(double v) => "at least " + Mm(v);
     public static string AtMost(double v) => "at most " + Mm(v);
+    public static string Newtons(double v) => v.ToString("0.0", CultureInfo.InvariantCulture) + " N";
 }

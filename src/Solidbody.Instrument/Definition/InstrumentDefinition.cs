@@ -25,8 +25,11 @@ public sealed record InstrumentDefinition
     public ActionDefinition Action { get; init; } = new();
     /// <summary>Null when the file does not describe the strings: what hangs on their pull is then not worked out.</summary>
     public TuningDefinition? Tuning { get; init; }
+    public WeightsDefinition Weights { get; init; } = new();
+    public HangingDefinition Hanging { get; init; } = new();
     /// <summary>The air it is built in, and will see.</summary>
     public SeasonsDefinition Seasons { get; init; } = new();
+    public BuyingDefinition Buying { get; init; } = new();
     /// <summary>Woods whose figures or price the person gives.</summary>
     public ImmutableArray<OwnWood> Woods { get; init; } = [];
 

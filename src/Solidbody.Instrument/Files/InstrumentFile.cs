@@ -57,6 +57,9 @@ public static class InstrumentFile
             Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length, drawings),
             Action = ActionSection.Read(action, basis),
             Woods = woods,
+            Weights = WeightsSection.Read(file.Table("weights"), basis),
+            Hanging = WeightsSection.ReadHanging(file.Table("hanging")),
+            Buying = BuyingSection.Read(file.Table("buying")),
             Seasons = SeasonsSection.Read(file.Table("seasons")),
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Buying;
 using Solidbody.Materials;
 using Solidbody.Reading;
 
@@ -9,8 +10,7 @@ namespace Solidbody.Instrument.Files;
 static class WoodsSection
 {
     const int MostWoods = 40;
-    /// <summary>Cubic metres of a board foot: 144 cubic inches, by its definition.</summary>
-    public const double BoardFoot = 144 * 25.4 * 25.4 * 25.4 * 1e-9;
+    const double CubicMillimetresPerCubicMetre = 1e9;
 
     public static ImmutableArray<OwnWood> Read(TableReader file)
     {
@@ -56,7 +56,7 @@ static class WoodsSection
         var foot = wood.NumberIfGiven("price_per_board_foot", 0, 100_000, "of rough board, in your money");
         var metre = wood.NumberIfGiven("price_per_m3", 0, 10_000_000, "of rough board, in your money, in place of `price_per_board_foot`");
         if (foot is not null && metre is not null) wood.Refuse("price_per_m3", "two prices are given", "one of them", "remove one");
-        return metre ?? foot / BoardFoot;
+        return metre ?? foot / WoodBill.BoardFoot * CubicMillimetresPerCubicMetre;
     }
 
     /// <summary>Classes as the table draws them.</summary>

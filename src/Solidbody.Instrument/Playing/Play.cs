@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Instrument.Balance;
 using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Buying;
 using Solidbody.Instrument.Checks;
 using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Seasons;
@@ -21,8 +23,9 @@ internal static class Play
         var (heights, height) = StringHeight.Of(d, lays);
         var (intonation, intoned) = Intonation.Of(d, lays);
         var strings = StringTension.All(d);
-        var movement = Movement.Of(d, parts);
         var retunings = Retuning.All(d, strings);
+        ImmutableArray<PartVolume> volumes = [.. parts.Select(PartVolume.Of)];
+        var (movement, balance, bill) = (Movement.Of(d, parts), WeightBalance.Of(d, parts, volumes), WoodBill.Of(d, parts, volumes));
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
@@ -37,6 +40,8 @@ internal static class Play
             Movement = movement,
             Paths = StringPath.Of(d, lays),
             Intonation = intonation,
+            Balance = balance,
+            WoodBill = bill,
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
@@ -48,6 +53,8 @@ internal static class Play
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
         findings.AddRange(PathChecks.Of(d, figures.Paths));
         findings.AddRange(intoned);
+        findings.AddRange(BalanceChecks.Of(d, balance));
+        findings.AddRange(bill.Findings);
         return (figures, findings.ToImmutable());
     }
 }

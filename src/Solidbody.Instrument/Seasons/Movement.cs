@@ -41,7 +41,7 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
         {
             Pocket = hasNeck ? JointPlay.Of("neck in its pocket", heel, pocket) : null,
             Cover = d.Body.Controls is { LedgeWidth: > 0, LedgeDepth: > 0 } c
-                ? [InLedge(air, body, "cover in its ledge, along", c.Length + 2 * c.LedgeWidth, Math.Sin(c.Angle)), InLedge(air, body, "cover in its ledge, across", c.Width + 2 * c.LedgeWidth, Math.Cos(c.Angle))]
+                ? [InLedge(air, body, c, "along", c.Length, Math.Sin(c.Angle)), InLedge(air, body, c, "across", c.Width, Math.Cos(c.Angle))]
                 : [],
             FretEnds = hasBoard && boardEnd.Dry is { } change ? Math.Max(0, -change / 2) : null,
             ScaleAtMost = Moisture.MostChangeAlong(d.Scale, air.Driest, air.Wettest),
@@ -50,10 +50,11 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
 
     /// <summary>A cover that does not move itself (plastic, metal) in a ledge that does.</summary>
     /// <param name="across">Share of the direction that lies across the grain: what lies apart in it moves by the share squared.</param>
-    private static JointPlay InLedge(Air air, SawnWood body, string what, double between, double across)
+    private static JointPlay InLedge(Air air, SawnWood body, ControlsDefinition c, string way, double room, double across)
     {
+        var (what, between) = ($"cover in its ledge, {way}", room + 2 * c.LedgeWidth);
         var ledge = air.Moves(what, body, between);
-        var plate = new MovingWidth(what, "", between - 2 * SeasonLimits.CoverGap, 0, 0);
+        var plate = new MovingWidth(what, "", between - 2 * (c.Cover?.Gap ?? SeasonLimits.CoverGap), 0, 0);
         return JointPlay.Of(what, plate, ledge with { Dry = ledge.Dry * across * across, Wet = ledge.Wet * across * across });
     }
 

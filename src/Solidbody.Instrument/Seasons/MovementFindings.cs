@@ -10,17 +10,21 @@ public static class MovementFindings
 
     public static Finding PocketJams(JointPlay joint, double play, string season) =>
         new("MOVE-01", Severity.Warns, $"body, neck pocket, in the {season} air", $"{Say.Mm(-play)} too little room for the heel's width ({Say.Mm(joint.Built)} to spare as built)", Say.AtLeast(0), Source,
-            $"raise the pocket's clearance by {Say.Mm(-play / 2)} a side, or choose neck and body sawn to move alike.") { Title = "the neck will jam in its pocket" };
+            $"raise the pocket's clearance by {Say.Mm(-play / 2)} a side, or choose neck and body sawn to move alike.")
+        { Title = "the neck will jam in its pocket" };
 
     public static Finding PocketLoosens(double play, string season) =>
         new("MOVE-02", Severity.Warns, $"body, neck pocket, in the {season} air", $"{Say.Mm(play)} of play across the heel", Say.AtMost(SeasonLimits.LoosePocket), Source,
-            "lessen the pocket's clearance, or choose neck and body sawn to move alike.") { Title = "the neck will stand loose in its pocket" };
+            "lessen the pocket's clearance, or choose neck and body sawn to move alike.")
+        { Title = "the neck will stand loose in its pocket" };
 
     public static Finding FretEnds(double standOut) =>
         new("MOVE-03", Severity.Warns, "fretboard, fret ends, in the driest air", $"each stands out by {Say.Mm(standOut)}", Say.AtMost(SeasonLimits.FretEnd), Source,
-            "take a quartersawn board, let it dry longer before the frets are dressed, or bind its edges.") { Title = "fret ends will stand out of the board" };
+            "take a quartersawn board, let it dry longer before the frets are dressed, or bind its edges.")
+        { Title = "fret ends will stand out of the board" };
 
     public static Finding CoverJams(string what, double play, string season) =>
         new("MOVE-04", Severity.Warns, $"body, {what}, in the {season} air", $"{Say.Mm(-play)} too little room for the plate", Say.AtLeast(0), Source,
-            "cut the plate smaller, or take a wood or a saw cut that moves less.") { Title = "the cover will jam in its ledge" };
+            "cut the plate smaller, or take a wood or a saw cut that moves less.")
+        { Title = "the cover will jam in its ledge" };
 }

@@ -7,6 +7,6 @@ internal static class SeasonLimits
     public const double LoosePocket = 0.6;
     /// <summary>A fret's end that stands out this far is felt by the hand.</summary>
     public const double FretEnd = 0.1;
-    /// <summary>Gap round a cover plate as it is made; usual 0.2 to 0.3.</summary>
+    /// <summary>Gap round a cover plate where the file does not describe it; usual 0.2 to 0.3.</summary>
     public const double CoverGap = 0.25;
 }
