@@ -87,9 +87,9 @@ public sealed record NeckBend
     /// <summary>Middle of a string above the glue plane of the neck as it is bent, at x.</summary>
     private static Func<int, double, double> StringLevels(InstrumentDefinition d)
     {
-        var (lays, bent) = (StringLay.Of(d), NeckLine.Of(d) with { FallAway = 0 });
+        var (strings, lays, bent) = (Strings.Of(d), StringLay.Of(d), NeckLine.Of(d) with { FallAway = 0 });
         var frets = d.Fretboard.Thickness + d.Fretboard.FretHeight;
-        return (i, x) => frets + lays[i].Nut + (lays[i].Saddle - lays[i].Nut) * x / lays[i].Length + d.Tuning!.Strings[i].Gauge / 2 - bent.Height(x);
+        return (i, x) => frets + lays[i].Nut + (lays[i].Saddle - lays[i].Nut) * (x - strings.Nut(i).X) / lays[i].Length + d.Tuning!.Strings[i].Gauge / 2 - bent.Height(x);
     }
 }
 

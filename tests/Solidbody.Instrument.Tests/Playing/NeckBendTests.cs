@@ -1,7 +1,10 @@
 using CsCheck;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Beams;
+using Solidbody.Instrument.Files;
+using Solidbody.Instrument.Necks;
 using Solidbody.Instrument.Playing;
+using Solidbody.Instrument.Tests.Files;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument.Tests.Playing;
@@ -63,6 +66,18 @@ public class NeckBendTests
             var y = 35.5 * (i / 5.0 - 0.5);
             return s.Pull.Tension * (6.35 + 1.1 + 0.4 - (254 - Math.Sqrt(254 * 254 - y * y)) + s.String.Gauge / 2 - bend.Slices[0].Slack.Axis);
         }).Sum();
+        Assert.Equal(expected, bend.Moment[0], 1e-6);
+    }
+
+    /// <summary>On a fan each string begins at its own end of the slanting nut.</summary>
+    [Fact]
+    public void On_a_fan_each_string_rises_from_its_own_nut()
+    {
+        var d = InstrumentFile.Read(Repository.ReadExample("school-fan-seven.toml"), "fan").Good;
+        var (bend, strings, lays, lines) = (Bend(d), StringTension.All(d), StringLay.Of(d), Strings.Of(d));
+        var neckRise = 4 * d.Action.Relief;
+        var expected = strings.Select((s, i) => s.Pull.Tension * (d.Fretboard.Thickness + d.Fretboard.FretHeight + lays[i].Nut - (lays[i].Saddle - lays[i].Nut) / lays[i].Length * lines.Nut(i).X + s.String.Gauge / 2 - neckRise - bend.Slices[0].Slack.Axis)).Sum();
+        Assert.True(lines.Nut(0).X < -1 && lines.Nut(6).X > 1);
         Assert.Equal(expected, bend.Moment[0], 1e-6);
     }
 
