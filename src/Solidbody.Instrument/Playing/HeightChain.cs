@@ -62,6 +62,17 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
 
     private static InstrumentDefinition With(InstrumentDefinition d, NeckPocketDefinition pocket) => d with { Body = d.Body with { Pocket = pocket } };
 
+    /// <summary>A measure as the definition has it.</summary>
+    public double Given(FreeMeasure measure) => measure switch
+    {
+        FreeMeasure.Depth => pocket.Depth,
+        FreeMeasure.Heel => d.Neck.Heel.Thickness,
+        FreeMeasure.Shim => pocket.Shim,
+        FreeMeasure.Bridge => d.Body.Bridge.BaseHeight,
+        FreeMeasure.Angle => pocket.Angle,
+        _ => Middle,
+    };
+
     /// <summary>Whether the file would allow this value.</summary>
     public static bool IsAllowed(FreeMeasure measure, double value)
     {

@@ -14,9 +14,8 @@ public static class HeightFindings
     public static Finding CannotBeMade(FreeMeasure measure, double value)
     {
         var (least, most) = HeightChain.Range(measure);
-        string Show(double v) => measure == FreeMeasure.Angle ? HeightRemedies.Degrees(v) : Say.Mm(v);
-        return new("HEIGHT-02", Severity.Stops, $"action, {Named(measure)}", double.IsFinite(value) ? $"{Show(value)} would follow from the other measures" : "no value follows from the other measures",
-            $"{Show(least)} to {Show(most)}", "the instrument file", "change the pocket, the heel, the neck angle or the bridge's range, or solve for another measure.")
+        return new("HEIGHT-02", Severity.Stops, $"action, {Named(measure)}", double.IsFinite(value) ? $"{Show(measure, value)} would follow from the other measures" : "no value follows from the other measures",
+            $"{Show(measure, least)} to {Show(measure, most)}", "the instrument file", "change the pocket, the heel, the neck angle or the bridge's range, or solve for another measure.")
         { Title = "the measure left free cannot be made" };
     }
 
@@ -30,6 +29,21 @@ public static class HeightFindings
         new("HEIGHT-05", Severity.Warns, $"string {number}, {(pressed == 0 ? "open" : $"pressed at fret {pressed}")}, over fret {meets}", $"it may swing {Say.Mm(swing)} at its middle",
             Say.AtLeast(StringHeight.LeastSwing), "a soft stroke: common practice, no source; room by the shape of the fundamental", "raise the action or the nut, or change the relief.")
         { Title = "a string meets the frets" };
+
+    public static Finding Follows(FreeMeasure measure, double value)
+    {
+        var (least, most) = HeightChain.Range(measure);
+        return new("HEIGHT-06", Severity.Notes, $"action, {Named(measure)}", $"{Show(measure, value)} brings the saddles to the middle of the bridge's range", $"{Show(measure, least)} to {Show(measure, most)}", Chain,
+            "nothing has to change: the parts are drawn with it. Write it into the file to keep it.")
+        { Title = "the measure left free" };
+    }
+
+    public static Finding Wedge(double angle, double thick, double length) =>
+        new("HEIGHT-07", Severity.Notes, "body, neck pocket", $"the neck leans {HeightRemedies.Degrees(angle)} on a wedge", "the pocket's floor stays level", Chain,
+            $"make a wedge {Say.Mm(length)} long, from nothing {(angle > 0 ? "at the mouth to" : "at the heel's end to")} {Say.Mm(thick)} {(angle > 0 ? "at the heel's end" : "at the mouth")}, and drill it for the screws.")
+        { Title = "a wedge goes under the heel" };
+
+    private static string Show(FreeMeasure measure, double value) => measure == FreeMeasure.Angle ? HeightRemedies.Degrees(value) : Say.Mm(value);
 
     private static string Named(FreeMeasure measure) => measure switch
     {

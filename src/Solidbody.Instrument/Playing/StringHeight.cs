@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
 
 namespace Solidbody.Instrument.Playing;
@@ -40,6 +41,8 @@ internal static class StringHeight
     {
         var (low, high) = (heights.Strings.MinBy(s => s.SaddleHeight)!, heights.Strings.MaxBy(s => s.SaddleHeight)!);
         var (apart, most) = (high.SaddleHeight - low.SaddleHeight, heights.HighestSaddle - heights.LowestSaddle);
+        if (d.Action.Free != FreeMeasure.Saddle && Math.Abs(chain.TooHigh) <= Tolerances.Output) yield return HeightFindings.Follows(d.Action.Free, chain.Given(d.Action.Free));
+        if (heights.Wedge > 0) yield return HeightFindings.Wedge(heights.NeckAngle, heights.Wedge, d.Body.Pocket.Length);
         var wrong = low.SaddleHeight >= heights.LowestSaddle ? high : low;
         if (!(apart <= most)) yield return HeightFindings.RangeTooShort(low.String, high.String, apart, most);
         else if (!(low.SaddleHeight >= heights.LowestSaddle && high.SaddleHeight <= heights.HighestSaddle))

@@ -117,6 +117,17 @@ public class StringHeightTests
 
     [Fact] public void Frets_in_the_strings_way_are_found() => Fires.OnlyWhenSpoilt("HEIGHT-05", G, G with { Action = G.Action with { At12Bass = 0.8, At12Treble = 0.8, Relief = 0 } });
 
+    [Fact]
+    public void What_was_solved_for_is_told() => Assert.Equal(Severity.Notes, Fires.OnlyWhenSpoilt("HEIGHT-06", G, G with { Action = G.Action with { Free = FreeMeasure.Depth } }).Severity);
+
+    [Fact] // 75 mm at 1°: 1.309 mm.
+    public void A_wedge_to_be_made_is_told()
+    {
+        var leaning = Bridge(Pocket(G, p => p with { Angle = double.DegreesToRadians(1) }), b => b with { SaddleLowest = 14 });
+        Assert.Contains("1.31 mm at the heel's end", Fires.OnlyWhenSpoilt("HEIGHT-07", G, leaning).Remedy, StringComparison.Ordinal);
+        Assert.DoesNotContain(Designer.Design(Pocket(leaning, p => p with { AngleBy = AngleMaking.Floor })).Findings, f => f.Code == "HEIGHT-07");
+    }
+
     /// <remarks>By hand: straight neck, nut 0.4, saddle 2.8 on 635: pressed at fret 21 (446.2134) the string is 188.7866 long and 2.8 higher at its end;
     /// over fret 22 (456.8091) it has run 10.5957, u = 0.056125, room 0.157151, sin πu = 0.175411, so it may swing 0.8959.</remarks>
     [Fact]
