@@ -101,7 +101,7 @@ public sealed record CarvedZone(string Name, Side From, Region Region);
 /// <param name="Scribed">Whether it is a line to saw by: the cutter's tip decides the groove's form, which keeps inside width and depth.</param>
 public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double Depth, bool Scribed = false);
 
-/// <summary>A rounded edge along part of the outline: at distance d inside the path, r − √(r² − (r − d)²) is taken off the face.</summary>
+/// <summary>A rounded edge along part of the outline: at distance d inside the path nothing stands higher than r − √(r² − (r − d)²) below the planed face.</summary>
 /// <param name="Name">Such as <c>front edge</c>.</param>
 /// <param name="From">The face whose edge is rounded.</param>
 /// <param name="Path">The edge, counter-clockwise seen from the front (wood on the left), plan. Open paths run out along their end tangents, already part of the path.</param>

@@ -146,10 +146,11 @@ public sealed class PartShape
     private DesignColumn Faces(Point2 p)
     {
         var (top, bottom) = (Part.Front.Z(p.X, p.Y), Part.Back.Z(p.X, p.Y));
+        // An edge is shaped at the height of the planed face: where a contour lies lower, only what still stands in its way is taken.
         foreach (var (edge, distance) in edges)
         {
             var taken = TakenAt(distance.From(p), edge.Radius);
-            if (edge.From == Side.Front) top -= taken; else bottom += taken;
+            if (edge.From == Side.Front) top = Math.Min(top, Part.Bounds.Z1 - taken); else bottom = Math.Max(bottom, Part.Bounds.Z0 + taken);
         }
         return new(bottom, top, bottom, top);
     }

@@ -21,6 +21,12 @@ public class FindingTests
         Bridge = b.Bridge with { StringThroughAt = stringsThrough, Screws = [(-12, -25), (-12, 25)], Hold = StringHold.Bridge },
     });
 
+    private static InstrumentDefinition Contoured(Func<ArmContourDefinition, ArmContourDefinition> arm, Func<BellyContourDefinition, BellyContourDefinition> belly) => Body(b => b with
+    {
+        ArmContour = arm(new(655, -98, double.DegreesToRadians(-66), double.DegreesToRadians(14), 18, 900)),
+        BellyContour = belly(new(492, -66, double.DegreesToRadians(-94), double.DegreesToRadians(19), 26, 22, 84)),
+    });
+
     private static readonly Dictionary<string, InstrumentDefinition> Spoilt = new()
     {
         ["OUTLINE-01"] = Body(b => b with { Outline = b.Outline with { UpperBoutAt = 0.95 } }),
@@ -77,6 +83,11 @@ public class FindingTests
         ["TREM-03"] = Tremolo(t => t with { SpringsFrom = -70 }),
         ["TREM-04"] = Tremolo(t => t with { Depth = 38 }),
         ["TREM-05"] = Tremolo(t => t with { SpringsWidth = 80 }),
+        ["CONTOUR-01"] = Contoured(a => a with { Angle = double.DegreesToRadians(28), Y = -80 }, b => b with { X = 640, Y = -90, Angle = double.DegreesToRadians(28) }),
+        ["CONTOUR-02"] = Contoured(a => a with { Y = -50 }, b => b),
+        ["CONTOUR-03"] = Contoured(a => a, b => b),
+        ["CONTOUR-04"] = Contoured(a => a, b => b with { WindowBlend = 24, Angle = double.DegreesToRadians(28) }),
+        ["CONTOUR-05"] = Contoured(a => a with { Y = -240 }, b => b),
         ["CONTROL-01"] = Body(b => b with { Controls = b.Controls! with { Floor = 4 } }),
         ["CONTROL-02"] = Body(b => b with { Controls = b.Controls! with { Shafts = [new("volume shaft", 55, 0, 9.5)] } }),
         ["CONTROL-03"] = Body(b => b with { Controls = b.Controls! with { Floor = 40 } }),

@@ -20,16 +20,23 @@ internal static class BodyMaker
         ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
         ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan)];
         var wires = WireWays.Of(d, plan, rooms, holes);
+        var arm = body.ArmContour is { } a ? new ArmContour(a) : null;
+        var belly = body.BellyContour is { } b ? new BellyContour(b, body.Thickness) : null;
         var part = new Part
         {
             Name = "body",
             Wood = body.Wood,
             Outline = plan,
-            Front = new LevelHeight(0),
-            Back = new LevelHeight(-body.Thickness),
+            Front = arm is null ? new LevelHeight(0) : arm,
+            Back = belly is null ? new LevelHeight(-body.Thickness) : belly,
             FrontFinish = FaceFinish.AsPlaned,
             BackFinish = FaceFinish.AsPlaned,
             Bounds = new(box.X0, box.Y0, -body.Thickness, box.X1, box.Y1, 0),
+            CarvedZones =
+            [
+                .. arm is null ? ImmutableArray<CarvedZone>.Empty : [new("arm contour", Side.Front, arm.Zone(box))],
+                .. belly is null ? ImmutableArray<CarvedZone>.Empty : [new("belly contour", Side.Back, belly.Zone(box))],
+            ],
             Pockets = rooms,
             Holes = holes,
             EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],

@@ -7,6 +7,8 @@ internal static class Limits
 
     /// <summary>Wall between two rooms, and from a room to the body's edge; ledges are shallow and take less.</summary>
     public const double BetweenRooms = 5, ToEdge = 8, LedgeToEdge = 3, HoleToRoom = 2;
+    /// <summary>Wood between arm and belly contour, and to the faces opposite them (docs/shapes.md).</summary>
+    public const double BetweenContours = 20;
     /// <summary>Wood between two holes, from a hole to the body's edge, and from a bore to edge or face.</summary>
     public const double BetweenHoles = 2, HoleToEdge = 4, BoreToOutside = 4;
     /// <summary>Wood round a strap button's screw, which carries the instrument; how far off the outline its place may be given.</summary>

@@ -24,6 +24,8 @@ public sealed record BodyDefinition
     public ImmutableArray<WireWayDefinition> WireWays { get; init; } = [];
     public LongDrillDefinition LongDrill { get; init; } = new(300, 40);
     public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];
+    public ArmContourDefinition? ArmContour { get; init; }
+    public BellyContourDefinition? BellyContour { get; init; }
     /// <summary>Rounded edges; 0 is a sharp edge.</summary>
     public required double FrontEdgeRadius { get; init; }
     public required double BackEdgeRadius { get; init; }

@@ -43,6 +43,8 @@ static class BodySection
             Tremolo = tremolo,
             Jack = JackSection.Read(body.Table("jack"), controls, heelEnd),
             WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null),
+            ArmContour = ContourSection.ReadArm(body.Table("arm_contour")),
+            BellyContour = ContourSection.ReadBelly(body.Table("belly_contour")),
             LongDrill = WireWaySection.ReadDrill(body.Table("long_drill")),
             StrapButtons = StrapButtonSection.Read(body, outline, drawn, basis.Scale, heelEnd - pocket.Length, heelWidth),
             FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
