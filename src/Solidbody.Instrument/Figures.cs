@@ -31,6 +31,11 @@ public sealed record Figures
     /// <summary>How the strings bend the neck; null without strings, or where a wood's stiffness is not known.</summary>
     public NeckBend? Bend { get; init; }
 
+    /// <summary>Where every string runs, from the lowest.</summary>
+    public ImmutableArray<StringPlace> StringPlaces { get; init; } = [];
+    /// <summary>Where every fret lies, from the nut line.</summary>
+    public ImmutableArray<FretPlace> FretPlaces { get; init; } = [];
+
     /// <summary>How the strings lie over frets and body.</summary>
     public StringHeights? Heights { get; init; }
 

@@ -93,4 +93,24 @@ public class RandomInstrumentTests
             foreach (var m in part.Measures) Assert.True(Math.Abs(Calipers.Take(shape, m.Caliper) - m.Expected) < 0.03, $"{d}: {part.Name}, {m.Name}: {Calipers.Take(shape, m.Caliper)}, not {m.Expected} ({m.Caliper})");
         }
     }, iter: 5);
+
+    [Fact]
+    public void Every_slot_lies_on_the_board_and_ends_where_it_should() => Any.Sample(d =>
+    {
+        foreach (var board in Designer.Design(d).Parts.Where(p => p.Name == "fretboard"))
+        {
+            Assert.Equal(d.Frets + (d.Nut.ZeroFretSetBack is null ? 0 : 1), board.Slots.Length);
+            var (box, blind) = (board.Outline.Bounds, d.Fretboard.BlindSlotsInside);
+            foreach (var slot in board.Slots)
+                foreach (var end in (Point2[])[slot.A, slot.B])
+                {
+                    var inside = -board.Outline.SignedDistance(end);
+                    // A blind slot's round end stops at its distance from the nearest edge; a slot that runs out has left the board sideways, not over an end.
+                    if (blind is { } distance) Assert.True(inside - slot.Width / 2 > Math.Min(distance, 1) - 1e-9, $"{slot.Name} ends {inside} inside");
+                    else Assert.True(inside < 0 && end.X > box.X0 && end.X < box.X1, $"{slot.Name} ends {inside} inside at {end}");
+                }
+            foreach (var (before, slot) in board.Slots.Zip(board.Slots.Skip(1)))
+                Assert.True(slot.A.X > before.A.X + slot.Width && slot.B.X > before.B.X + slot.Width, $"{slot.Name} meets the slot before");
+        }
+    }, iter: 60);
 }

@@ -41,7 +41,7 @@ public static class InstrumentFile
         var boardValue = FretboardSection.Read(fretboard, strings);
         var layout = strings.Layout(boardValue);
         var heelWidth = Math.Round(2 * layout.HalfWidth(layout.HeelEnd), 1);
-        var neckValue = NeckSection.Read(neck, basis, layout.HeelEnd, heelWidth);
+        var neckValue = NeckSection.Read(neck, basis, layout, heelWidth);
         var definition = new InstrumentDefinition
         {
             Name = name,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Instrument.Necks;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Materials;
 using Solidbody.Reading;
 
@@ -41,7 +42,7 @@ static class NeckSection
         return fitted ? setBack : null;
     }
 
-    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, double heelEnd, double heelWidth)
+    public static NeckDefinition Read(TableReader neck, InstrumentBasis basis, FretLayout layout, double heelWidth)
     {
         var thickness = basis.IsBass ? (Fret1: 21.5, Fret12: 23.5) : (Fret1: 20.5, Fret12: 22.5);
         var (wood, fret1, fret12) = (
@@ -64,8 +65,8 @@ static class NeckSection
             VoluteAt = neck.Length("volute_at", -20, 40, HeadBlend.Usual.VoluteAt, "its crest, from the nut toward the tip"),
             VoluteLength = neck.Length("volute_length", 20, 100, 2 * HeadBlend.Usual.VoluteHalfLength, "from where it begins to where it ends"),
             Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
-            Rod = ReadRod(neck.Table("rod"), heelEnd),
-            Bars = ReadBars(neck.Table("bars"), heelEnd),
+            Rod = ReadRod(neck.Table("rod"), layout),
+            Bars = ReadBars(neck.Table("bars"), layout.HeelEnd),
         };
     }
 
@@ -111,20 +112,22 @@ static class NeckSection
 
     /// <summary>Neck left behind the rod's end, to the heel's end.</summary>
     const double HeelBehindRod = 35;
+    /// <summary>The rod's end beyond the nut; where a nut stands back or aslant, so far behind it, into the access.</summary>
+    const double UsualRodStart = -20, IntoAccess = 8, AccessWidth = 12;
 
     /// <summary>Bar of a rod: two of them fill a channel of usual depth.</summary>
     const double RodDiameter = 4.8;
 
-    static RodDefinition ReadRod(TableReader rod, double heelEnd)
+    static RodDefinition ReadRod(TableReader rod, FretLayout layout)
     {
         var (width, depth) = (rod.Length("width", 4, 10, 6, "channel for the truss rod"), rod.Length("depth", 6, 14, 10, "of the channel, from the glue plane"));
         return new RodDefinition(
             width,
             depth,
-            rod.Length("start", -40, 30, -20, "end toward the head, from the nut; negative lies beyond the nut"),
-            rod.Length("end", 200, 900, Math.Round(heelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the heel's end"),
+            rod.Length("start", -60, 30, Math.Min(UsualRodStart, Math.Round(layout.NutBack.Middle - Math.Abs(layout.NutBack.Slope) * AccessWidth / 2 - IntoAccess, 1)), "end toward the head, from the nut; negative lies beyond the nut"),
+            rod.Length("end", 200, 900, Math.Round(layout.HeelEnd - HeelBehindRod, 1), "end toward the heel, from the nut; 35 mm before the heel's end"),
             rod.Length("access_length", 0, 40, 16, "wider room for the adjuster behind the nut, along the neck; 0 is none"),
-            rod.Length("access_width", 6, 20, 12, "width of that room"),
+            rod.Length("access_width", 6, 20, AccessWidth, "width of that room"),
             rod.Length("least_cover", 2, 8, 3, "least wood allowed under the channel"))
         {
             Kind = rod.Choice("kind", [("double-action", RodKind.DoubleAction), ("single-action", RodKind.SingleAction)], "double-action", "two bars that bend the neck either way, or one that pulls and can only bend it back"),

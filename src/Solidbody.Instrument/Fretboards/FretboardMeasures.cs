@@ -12,15 +12,16 @@ internal static class FretboardMeasures
     public static ImmutableArray<Measure> Of(InstrumentDefinition d, FretLayout layout, RadiusedFace face, ImmutableArray<Hole> dots)
     {
         var board = d.Fretboard;
-        // Slots are measured from the nut line on a line beside the single dots and inside the double ones.
-        var y = (board.Dots.Diameter / 2 + Math.Max(board.Dots.DoubleSpacing - board.Dots.Diameter, board.Dots.Diameter) / 2) / 2;
         var measures = ImmutableArray.CreateBuilder<Measure>();
-        var nut = layout.Fret(0).At(y);
-        for (var n = 1; n <= d.Frets; n++)
+        foreach (var (y, where) in Lines(board, layout))
         {
-            var x = layout.Fret(n).X(y);
-            measures.Add(new($"fret {n} from the nut{(layout.IsFanned ? $", {Math.Round(y, 1).ToString(CultureInfo.InvariantCulture)} mm to the treble side" : "")}", x - nut.X, Take.Tolerance,
-                new Caliper.InsideCentre(nut, Take.AlongX, x - nut.X, face.Z(x, y) - board.SlotDepth / 2, SlotSearch)));
+            var nut = layout.Fret(0).At(y);
+            for (var n = 1; n <= d.Frets; n++)
+            {
+                var x = layout.Fret(n).X(y);
+                measures.Add(new($"fret {n} from the nut{where}", x - nut.X, Take.Tolerance,
+                    new Caliper.InsideCentre(nut, Take.AlongX, x - nut.X, face.Z(x, y) - board.SlotDepth / 2, SlotSearch)));
+            }
         }
         foreach (var n in (int[])[1, 12, d.Frets])
         {
@@ -46,5 +47,15 @@ internal static class FretboardMeasures
             measures.Add(new($"depth of {dot.Name}", board.Dots.Depth, Take.Tolerance, new Caliper.DepthFromTop(dot.Centre, dot.Mouth)));
         }
         return measures.ToImmutable();
+    }
+
+    /// <summary>The lines along the board that slots are measured on, from the nut line: one beside the single dots and inside the double ones;
+    /// on a fan two, where the outer strings leave the nut, for a slanted slot may be right on one alone.</summary>
+    private static ImmutableArray<(double Y, string Where)> Lines(FretboardDefinition board, FretLayout layout)
+    {
+        if (!layout.IsFanned) return [((board.Dots.Diameter / 2 + Math.Max(board.Dots.DoubleSpacing - board.Dots.Diameter, board.Dots.Diameter) / 2) / 2, "")];
+        var y = layout.Nut.StringSpread / 2;
+        var far = Math.Round(y, 1).ToString(CultureInfo.InvariantCulture);
+        return [(-y, $", {far} mm to the bass side"), (y, $", {far} mm to the treble side")];
     }
 }

@@ -36,6 +36,8 @@ internal static class Play
             Bend = NeckBend.Of(d, parts[1], strings, retunings),
             Scarf = ScarfJoint.Of(d, parts[1], NeckJoint.Of(d).HeelEnd),
             HeadGrain = HeadGrain.Of(d, parts[1]),
+            StringPlaces = StringPlace.All(d),
+            FretPlaces = FretPlace.All(d),
             Heights = heights,
             Movement = movement,
             Paths = StringPath.Of(d, lays),

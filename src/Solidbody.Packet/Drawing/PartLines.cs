@@ -35,8 +35,7 @@ internal static class PartLines
         return lines.ToImmutable();
     }
 
-    private static Loop Strip(Slot slot) =>
-        Shapes.Rectangle(0.5 * (slot.A + slot.B), slot.A.DistanceTo(slot.B), slot.Width, 0, Math.Atan2(slot.B.Y - slot.A.Y, slot.B.X - slot.A.X));
+    private static Loop Strip(Slot slot) => Shapes.Capsule(slot.A, slot.B, slot.Width / 2);
 
     private static IEnumerable<PlanLine> Inside(Part part, Region region, LineRole role) =>
         Offsets.Intersection(region, part.Outline).SelectMany(r => r.Loops).Select(l => new PlanLine(role, l));

@@ -1,5 +1,6 @@
 using CsCheck;
 using Solidbody.Geometry;
+using Solidbody.Instrument.Fretboards;
 using Solidbody.Machining.Toolpaths;
 using Solidbody.Programs;
 
@@ -144,6 +145,30 @@ public class SurfaceTests
         Assert.All(line, m => Assert.True(board.Z(m.To.X, m.To.Y) - m.To.Z <= 0.203));
         Assert.Contains(line, m => m.To.Plan.DistanceTo(new(50, -30)) < 1e-9 && Math.Abs(board.Z(50, -30) - 0.2 - m.To.Z) < 0.003);
         Assert.Contains(line, m => m.To.Plan.DistanceTo(new(50, 30)) < 1e-9 && Math.Abs(board.Z(50, 30) - 0.2 - m.To.Z) < 0.003);
+    }
+
+    [Theory] // A fan's slots, 25° aslant on a face whose radius grows: each keeps its own line and depth, and never leaves the two ends it was given (blind slots).
+    [InlineData(24), InlineData(31)]
+    public void Slanted_slots_keep_their_line_their_depth_and_their_ends(double half)
+    {
+        var board = new RadiusedFace(6.35, 254, 0.2);
+        var s = Given.Settings(Given.Flat(0.6), stepDown: 0.5, clearance: 20);
+        var lean = Math.Tan(25 * Math.PI / 180);
+        SlotLine[] slots = [.. Enumerable.Range(1, 4).Select(k => new SlotLine(new(30 * k + lean * half, -half), new(30 * k - lean * half, half), 2.2))];
+        var cuts = FretSlotting.Path(s, slots, board).Checked(s).Where(m => m.Kind == MotionKind.Line).ToList();
+        foreach (var m in cuts)
+            for (var t = 0.0; t <= 1; t += 0.125)
+            {
+                var p = TestBlock.Along(m, t);
+                var slot = slots.MinBy(k => Math.Abs((k.B - k.A).Unit.Cross(p.Plan - k.A)))!;
+                var along = (slot.B - slot.A).Unit.Dot(p.Plan - slot.A);
+                Assert.Equal(0, (slot.B - slot.A).Unit.Cross(p.Plan - slot.A), 1e-9);
+                Assert.InRange(along, -1e-9, slot.A.DistanceTo(slot.B) + 1e-9);
+                Assert.True(board.Z(p.X, p.Y) - p.Z <= 2.2 + 0.005, $"{board.Z(p.X, p.Y) - p.Z} deep at {p}");
+            }
+        foreach (var slot in slots)
+            foreach (var end in (Point2[])[slot.A, slot.B])
+                Assert.Contains(cuts, m => m.To.Plan.DistanceTo(end) < 1e-9 && Math.Abs(board.Z(end.X, end.Y) - 2.2 - m.To.Z) < 0.005);
     }
 
     [Fact] // Between neighbouring slots and passes alike: never deeper than the step-down at one place, and the floor level at the end.
