@@ -52,6 +52,7 @@ public static class PacketMaker
     private static ImmutableArray<KeyValuePair<string, byte[]>> Pictures(PacketInput input, IProgress<string>? progress, CancellationToken cancel)
     {
         var jobs = new List<(string Name, Func<string> Draw)>();
+        if (input.Design.Figures.Intonation is { } intonation) jobs.Add((PacketNames.Intonation, () => IntonationPicture.Svg(intonation, input.Design.Definition)));
         foreach (var part in input.Design.Parts)
         {
             jobs.Add((PacketNames.Picture(part.Name), () => PartPicture.Svg(part, input.Design.Definition.Name)));

@@ -8,6 +8,7 @@ public static class PacketNames
     public const string Shop = "shop.toml";
 
     public static string Sheet(int order, string setUp) => $"sheets/{order:00}-{setUp}.pdf";
+    public const string Intonation = "pictures/intonation.svg";
     public static string Picture(string part) => $"pictures/{part}.svg";
     public static string Deviation(string part, string face) => $"pictures/{part}-{face}-deviation.svg";
 }

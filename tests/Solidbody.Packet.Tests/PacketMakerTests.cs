@@ -21,7 +21,7 @@ public class PacketMakerTests
         };
         var (first, second) = (PacketMaker.Make(input, null, TestContext.Current.CancellationToken), PacketMaker.Make(input, null, TestContext.Current.CancellationToken));
         Assert.Equal(
-            ["instrument.toml", "packet.json", "pictures/body.svg", "pictures/fretboard.svg", "pictures/neck.svg", "programs/01-cavities.nc", "sheets/01-body-front.pdf", "shop.toml"],
+            ["instrument.toml", "packet.json", "pictures/body.svg", "pictures/fretboard.svg", "pictures/intonation.svg", "pictures/neck.svg", "programs/01-cavities.nc", "sheets/01-body-front.pdf", "shop.toml"],
             first.Keys);
         Assert.All(first.Where(f => !f.Key.EndsWith(".pdf", StringComparison.Ordinal)), f => Assert.Equal(f.Value, second[f.Key]));
         Assert.Equal("a", Encoding.UTF8.GetString(first["instrument.toml"]));

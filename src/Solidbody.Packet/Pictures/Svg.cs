@@ -27,6 +27,9 @@ internal sealed class Svg(double width, double height, string title)
     public void Circle(Point2 centre, double radius, double stroke) =>
         body.Append($"<circle cx=\"{N(centre.X)}\" cy=\"{N(centre.Y)}\" r=\"{N(radius)}\" fill=\"none\"{Stroke(stroke)}/>\n");
 
+    public void Dot(Point2 centre, double radius) =>
+        body.Append($"<circle cx=\"{N(centre.X)}\" cy=\"{N(centre.Y)}\" r=\"{N(radius)}\" fill=\"{Palette.Ink.Hex}\"/>\n");
+
     /// <summary>Open lines of one width on the screen, however large the picture is shown: one path.</summary>
     public void Hairlines(IEnumerable<(Point2 A, Point2 B)> segments, double pixels) =>
         body.Append("<path d=\"").AppendJoin("", segments.Select(s => $"M{N2(s.A.X)} {N2(s.A.Y)}L{N2(s.B.X)} {N2(s.B.Y)}"))
