@@ -23,6 +23,7 @@ public static class CommandLine
         {
             MakeCommand.Create(screen),
             CheckCommand.Create(screen),
+            FiguresCommand.Create(screen),
             ProveCommand.Create(screen),
             NewCommand.Create(screen),
         };

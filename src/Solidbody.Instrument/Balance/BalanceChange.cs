@@ -34,12 +34,12 @@ public sealed record BalanceChange(string What, double Mass, double CentreX, Han
             if (Woods.Find(key) is { } other && WoodWeights.DensityOf(d, key) is { } density)
                 changes.Add(Of($"body of {other.Title}", things.Replace(body, body with { Mass = body.Mass * density / WoodWeights.DensityOf(d, d.Body.Wood)!.Value })));
         changes.Add(With("100 g more at the tuners", Weight, new(-d.Headstock.FirstPost - d.Headstock.TunerPitch, 0)));
-        changes.Add(With("100 g of weight holes behind the bridge", -Weight, new(d.Scale + d.Body.Bridge.PlateTo, 0)));
+        changes.Add(With("100 g of holes behind the bridge", -Weight, new(d.Scale + d.Body.Bridge.PlateTo, 0)));
         if (setting is not { Horn: { } horn, Tail: { } tail }) return changes.ToImmutable();
-        changes.Add(With("100 g of weight holes at the horn", -Weight, horn));
+        changes.Add(With("100 g of holes at the horn", -Weight, horn));
         changes.Add(With("100 g more at the tail button", Weight, tail));
         changes.Add(Of("horn button 25 mm toward the nut", things, setting with { Horn = horn - new Point2(Shift, 0) }));
-        changes.Add(Of("tail button 25 mm toward the bass side", things, setting with { Tail = tail - new Point2(0, Shift) }));
+        changes.Add(Of("tail button 25 mm to the bass side", things, setting with { Tail = tail - new Point2(0, Shift) }));
         return changes.ToImmutable();
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Geometry;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
@@ -10,6 +11,8 @@ public enum Hand { Right, Left }
 public sealed record InstrumentDefinition
 {
     public required string Name { get; init; }
+    /// <summary>Unit the person writes lengths in, and reads them in.</summary>
+    public LengthUnit Unit { get; init; } = LengthUnit.Millimetre;
     public Hand Hand { get; init; } = Hand.Right;
     public int Strings { get; init; } = 6;
     /// <summary>Nut to the saddles' scale line, on the centre line.</summary>

@@ -45,6 +45,7 @@ public static class InstrumentFile
         var definition = new InstrumentDefinition
         {
             Name = name,
+            Unit = file.Unit,
             Hand = basis.Hand,
             Strings = basis.Strings,
             Scale = basis.Scale,

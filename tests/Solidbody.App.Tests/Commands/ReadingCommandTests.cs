@@ -64,7 +64,7 @@ public sealed class ReadingCommandTests : IDisposable
     public async Task Help_names_every_command()
     {
         var said = (await Terminal.Type("--help")).Ends(ExitCode.Good);
-        Assert.All((string[])["make", "check", "prove", "new"], name => Assert.Contains($"  {name} ", said.Output, StringComparison.Ordinal));
+        Assert.All((string[])["make", "check", "figures", "prove", "new"], name => Assert.Contains($"  {name} ", said.Output, StringComparison.Ordinal));
     }
 
     [Theory]

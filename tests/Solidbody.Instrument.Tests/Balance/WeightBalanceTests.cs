@@ -41,7 +41,7 @@ public class WeightBalanceTests
         BalanceChange Change(string what) => b.Changes.Single(c => c.What.StartsWith(what, StringComparison.Ordinal));
         Assert.Equal(b.Whole.Mass + 0.1, Change("100 g more at the tuners").Mass, 9);
         Assert.True(Change("100 g more at the tuners").HighestBy < 0);
-        Assert.True(Change("100 g of weight holes behind the bridge").HighestBy < 0);
+        Assert.True(Change("100 g of holes behind the bridge").HighestBy < 0);
         Assert.True(Change("100 g more at the tail button").HighestBy > 0);
         Assert.True(Change("horn button 25 mm toward the nut").HighestBy > 0);
         Assert.True(Change("body of basswood").Mass < b.Whole.Mass && b.Whole.Mass < Change("body of white ash").Mass);
