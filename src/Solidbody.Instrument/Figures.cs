@@ -17,6 +17,10 @@ public sealed record Figures
     /// <summary>Least wood in the body between every two voids and to edge and faces, up to <see cref="Walls.WallFinder.Interest"/>; the thinnest first. Right-handed.</summary>
     public ImmutableArray<Wall> BodyWalls { get; init; } = [];
 
+    /// <summary>What a bolt-on neck's screws hold; null without their length.</summary>
+    public NeckScrewHold? NeckScrews { get; init; }
+    /// <summary>Glue faces of a set neck, mm²; null for another.</summary>
+    public double? TenonGlue { get; init; }
     /// <summary>The scarf joint of an angled headstock; null without one.</summary>
     public ScarfJoint? Scarf { get; init; }
     /// <summary>The grain of an angled headstock in one piece; null without one.</summary>

@@ -18,7 +18,11 @@ internal static class BodyMaker
         var (body, joint, plan) = (d.Body, NeckJoint.Of(d), seen.Region);
         var box = plan.Bounds;
         ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
-        ImmutableArray<Hole> holes = [.. NeckScrews(d, joint), .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan)];
+        ImmutableArray<Hole> holes =
+        [
+            .. d.Neck.Joint == JointKind.BoltOn ? NeckScrews(d, joint) : [],
+            .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan),
+        ];
         var wires = WireWays.Of(d, plan, rooms, holes);
         var arm = body.ArmContour is { } a ? new ArmContour(a) : null;
         var belly = body.BellyContour is { } b ? new BellyContour(b, body.Thickness) : null;
@@ -50,6 +54,7 @@ internal static class BodyMaker
     /// <summary>Half width of the pocket at x: the heel's, moved out square to its tapered edge by the clearance.</summary>
     public static double PocketHalfWidth(InstrumentDefinition d, double x)
     {
+        if (Tenon.HalfWidth(d) is { } tenon) return tenon + d.Body.Pocket.Clearance;
         var gain = FretboardMaker.HalfWidthGain(d);
         return FretboardMaker.HalfWidth(d, x) + d.Body.Pocket.Clearance * Math.Sqrt(1 + gain * gain);
     }
@@ -58,10 +63,20 @@ internal static class BodyMaker
     {
         var (mouth, end) = (joint.ShoulderX - RunOut, joint.HeelEnd + joint.Clearance);
         var (atMouth, atEnd) = (PocketHalfWidth(d, mouth), PocketHalfWidth(d, end));
-        var region = new Region(RoundedPolygon.Of((new(mouth, -atMouth), 0), (new(end, -atEnd), joint.PocketCorner), (new(end, atEnd), joint.PocketCorner), (new(mouth, atMouth), 0)));
+        var region = new Region(Tenon.HalfWidth(d) is null
+            ? RoundedPolygon.Of((new(mouth, -atMouth), 0), (new(end, -atEnd), joint.PocketCorner), (new(end, atEnd), joint.PocketCorner), (new(mouth, atMouth), 0))
+            : Mortise(joint, mouth, end, atEnd));
         var seat = NeckSeat.Of(d);
         IHeight floor = seat.FloorSlope == 0 ? new LevelHeight(-d.Body.Pocket.Depth) : new SlopedHeight(-d.Body.Pocket.Depth, seat.HeelEnd, seat.FloorSlope);
         return new(RoomNames.NeckPocket, Side.Front, region, floor, Fit: true) { IsOpenAtSide = true };
+    }
+
+    /// <summary>A tenon's room: its mouth rounded beside the tenon, where the neck has a hollow.</summary>
+    private static Loop Mortise(NeckJoint joint, double mouth, double end, double half)
+    {
+        var (x, corner, wide) = (joint.ShoulderX - Tenon.BeforeShoulder, Tenon.Hollow - joint.Clearance, half + 2 * Tenon.Hollow);
+        return RoundedPolygon.Of((new(mouth, -wide), 0), (new(x, -wide), 0), (new(x, -half), corner), (new(end, -half), joint.PocketCorner),
+            (new(end, half), joint.PocketCorner), (new(x, half), corner), (new(x, wide), 0), (new(mouth, wide), 0));
     }
 
     /// <summary>From the back through the pocket's floor, with a recess for the ferrule.</summary>

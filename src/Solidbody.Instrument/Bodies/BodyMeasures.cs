@@ -23,7 +23,7 @@ internal static class BodyMeasures
         var middle = joint.HeelEnd - d.Neck.Heel.Screws.FromEnd - d.Neck.Heel.Screws.AlongX / 2;
         yield return new("neck pocket depth", -NeckSeat.Of(d).FloorZ(middle), Take.Tolerance, new Caliper.DepthFromTop(new(middle, 0), 0));
         // In front and in the middle: the widths the heel's sides must find.
-        foreach (var (name, x) in ((string, double)[])[("neck pocket width between the screws", middle), ("neck pocket width before its end", joint.HeelEnd - joint.PocketCorner - Take.InsideEnd)])
+        foreach (var (name, x) in ((string, double)[])[(d.Neck.Joint == JointKind.BoltOn ? "neck pocket width between the screws" : "neck pocket width in the middle", middle), ("neck pocket width before its end", joint.HeelEnd - joint.PocketCorner - Take.InsideEnd)])
         {
             var half = BodyMaker.PocketHalfWidth(d, x);
             yield return new(name, 2 * half, Take.Tolerance, new Caliper.Inside(new(x, 0), Take.AlongY, -pocket.Depth / 2, 4 * half));

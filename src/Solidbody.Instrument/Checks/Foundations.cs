@@ -24,6 +24,8 @@ internal static class Foundations
         var back = NeckMaker.Back(d, d.Neck.Section ?? family);
         var (from, least2) = (back.HeelBlendFrom(1), -back.Head.StartEdge);
         if (!(from >= least2)) yield return NeckFindings.NoShaft(from, least2);
+        if (Tenon.HalfWidth(d) is { } tenon && FretboardMaker.HalfWidth(d, Tenon.ShoulderX(joint)) - tenon is var step && !(step >= Tenon.Hollow)) yield return TenonFindings.SmallStep(step);
+        if (Tenon.HalfWidth(d) is { } t && !(2.2 * joint.PocketCorner <= 2 * t)) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, 2 * t / 2.2);
         // Two end corners need the heel's width, and some flat between them.
         if (!(2.2 * joint.PocketCorner <= Math.Min(joint.HeelWidth, joint.PocketLength))) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, Math.Min(joint.HeelWidth, joint.PocketLength) / 2.2);
     }

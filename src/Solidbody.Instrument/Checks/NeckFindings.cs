@@ -1,6 +1,9 @@
+using System.Globalization;
 using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Necks;
+using Solidbody.Instrument.Playing;
+using Solidbody.Materials;
 
 namespace Solidbody.Instrument.Checks;
 
@@ -42,4 +45,24 @@ public static class NeckFindings
 
     public static Finding TunerOnBlend(int tuner, double off) =>
         new("NECK-06", Severity.Warns, $"back of the headstock, tuner {tuner}", $"{Say.Mm(off)} off the level back under its hole", Say.AtMost(Limits.TunerSeat), Limits.Practice, "move the first post out, or take a shorter volute nearer to the nut.") { Title = "a tuner does not sit level" };
+
+    public static Finding TipNearGluePlane(double left) =>
+        new("SCREW-04", Severity.Stops, "neck, heel screws", $"{Say.Mm(left)} from the tips to the glue plane", Say.AtLeast(Limits.BeyondScrew), Limits.Practice, "take shorter screws, a deeper plate or ferrule, or a thicker heel.") { Title = "the neck's screws reach the fretboard" };
+
+    public static Finding ShortBite(double thread) =>
+        new("SCREW-05", Severity.Warns, "neck, heel screws", $"{Say.Mm(thread)} of thread in the heel", Say.AtLeast(Limits.ScrewBite), Limits.Practice, "take longer screws.") { Title = "the neck's screws hardly bite" };
+
+    public static Finding WeakHold(NeckScrewHold hold)
+    {
+        ArgumentNullException.ThrowIfNull(hold);
+        return new("SCREW-06", Severity.Warns, "neck, heel screws", string.Create(CultureInfo.InvariantCulture, $"{hold.Most:0} N pull on each front screw, {hold.Ultimate:0} N pull one out: {hold.Safety:0.0} times over"),
+            string.Create(CultureInfo.InvariantCulture, $"at least {WoodScrews.UltimateToAllowable:0.0} times over"), "ultimate over allowable withdrawal, Wood Handbook chapter 8, from memory", "take longer or thicker screws, set the rows further apart, or choose a denser wood for the neck.")
+        { Title = "the neck's screws hold too little" };
+    }
+
+    public static Finding PlateOffFlat(double edge, double least) =>
+        new("SCREW-07", Severity.Warns, "body's back, neck plate", $"{Say.Mm(edge)} from a corner of the plate to the body's edge", $"{Say.AtLeast(least)}, where the back is flat", Limits.OwnFile, "take a shorter plate, a smaller edge radius behind, or move the screws.") { Title = "the neck plate does not lie flat" };
+
+    public static Finding ShallowPilot(double thread, double pilot) =>
+        new("SCREW-08", Severity.Warns, "neck, heel screws", $"{Say.Mm(thread)} of thread in a pilot {Say.Mm(pilot)} deep", "a pilot as deep as the screw goes", Limits.Practice, "drill the pilots deeper, or take shorter screws: they split or strip the heel.") { Title = "the neck's screws go deeper than their pilots" };
 }

@@ -3,8 +3,12 @@ using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
 
+/// <summary>How neck and body are joined: screwed through the body, or glued into it.</summary>
+public enum JointKind { BoltOn, Set }
+
 public sealed record NeckDefinition
 {
+    public JointKind Joint { get; init; } = JointKind.BoltOn;
     public required string Wood { get; init; }
     /// <summary>How its blank is sawn.</summary>
     public Grain Grain { get; init; } = Grain.Flat;
@@ -36,7 +40,11 @@ public sealed record NeckDefinition
 /// <param name="BlendEdgeExtra">How much longer at the edges.</param>
 /// <param name="CornerRadius">Plan radius of the heel's two end corners.</param>
 /// <param name="Length">Straight heel that lies in the body's pocket.</param>
-public sealed record HeelDefinition(double Thickness, double BlendCentre, double BlendEdgeExtra, double CornerRadius, double Length, ScrewPattern Screws);
+public sealed record HeelDefinition(double Thickness, double BlendCentre, double BlendEdgeExtra, double CornerRadius, double Length, ScrewPattern Screws)
+{
+    /// <summary>A set neck's tenon, parallel; null is as wide as the board over it.</summary>
+    public double? TenonWidth { get; init; }
+}
 
 /// <param name="AlongX">Between the two rows.</param>
 /// <param name="AlongY">Between the two in a row.</param>
@@ -46,7 +54,18 @@ public sealed record HeelDefinition(double Thickness, double BlendCentre, double
 /// <param name="Clearance">Hole through the body.</param>
 /// <param name="Recess">Ferrule recess in the body's back: diameter; 0 is none.</param>
 /// <param name="RecessDepth">Depth of that.</param>
-public sealed record ScrewPattern(double AlongX, double AlongY, double FromEnd, double Pilot, double PilotDepth, double Clearance, double Recess, double RecessDepth);
+public sealed record ScrewPattern(double AlongX, double AlongY, double FromEnd, double Pilot, double PilotDepth, double Clearance, double Recess, double RecessDepth)
+{
+    /// <summary>Of a screw, from under its head; null when the file does not say.</summary>
+    public double? Length { get; init; }
+    /// <summary>Of its shank.</summary>
+    public double Diameter { get; init; } = WoodScrews.Diameter(8);
+    /// <summary>On the body's back; null with ferrules.</summary>
+    public NeckPlateDefinition? Plate { get; init; }
+}
+
+/// <summary>The plate under the neck's screws, its middle on the pattern's.</summary>
+public sealed record NeckPlateDefinition(double Length, double Width, double Thickness);
 
 /// <param name="Width">Channel.</param>
 /// <param name="Depth">From the glue plane.</param>

@@ -49,6 +49,7 @@ static class NeckSection
             neck.Word("wood", basis.Woods, "sugar-maple", "wood of the neck"),
             neck.Length("thickness_at_fret_1", 16, 30, thickness.Fret1, "with the fretboard, on the centre line"),
             neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
+        var joint = neck.Choice("joint", [("bolt-on", JointKind.BoltOn), ("set", JointKind.Set)], "bolt-on", "screwed through the body, or glued into it");
         var (profile, section, at12) = ReadSections(neck);
         return new NeckDefinition
         {
@@ -64,6 +65,7 @@ static class NeckSection
             VoluteHeight = neck.Length("volute_height", 0, 6, 0, "thickening behind the nut; 0 is none"),
             VoluteAt = neck.Length("volute_at", -20, 40, HeadBlend.Usual.VoluteAt, "its crest, from the nut toward the tip"),
             VoluteLength = neck.Length("volute_length", 20, 100, 2 * HeadBlend.Usual.VoluteHalfLength, "from where it begins to where it ends"),
+            Joint = joint,
             Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
             Rod = ReadRod(neck.Table("rod"), layout),
             Bars = ReadBars(neck.Table("bars"), layout.HeelEnd),
@@ -94,21 +96,39 @@ static class NeckSection
             heel.Length("blend_extra_at_edge", 0, 60, 24, "how much longer the blend is at the edges"),
             heel.Length("corner_radius", 3, 20, 7, "plan radius of the heel's two end corners; not less than the pocket's"),
             length,
-            ReadScrews(heel.Table("screws"), heelWidth));
+            ReadScrews(heel.Table("screws"), heelWidth))
+        { TenonWidth = heel.Length("tenon_width", 0, 80, 0, "tenon of a set neck, narrower than the board over it; 0 is as wide as the board") is > 0 and var tenon ? tenon : null };
     }
 
     /// <summary>Heel kept from a screw's middle to its side, mm, and the widest pattern across; a narrow heel takes a narrower one.</summary>
     const double ScrewToSide = 8, ScrewsAcross = 38;
 
-    static ScrewPattern ReadScrews(TableReader screws, double heelWidth) => new(
-        screws.Length("along", 25, 80, 51, "between the two rows, along the neck"),
-        screws.Length("across", 20, 60, Math.Clamp(Math.Floor(heelWidth - 2 * ScrewToSide), 20, ScrewsAcross), "between the two screws of a row"),
-        screws.Length("from_end", 6, 40, 12, "rear row to the heel's end"),
-        screws.Length("pilot", 2, 5, 3.2, "hole in the neck"),
-        screws.Length("pilot_depth", 8, 25, 15, "from the heel's back face"),
-        screws.Length("clearance", 3, 7, 5, "hole through the body: the screw passes freely"),
-        screws.Length("recess", 0, 25, 0, "ferrule recess in the body's back, diameter; 0 is none: a plate lies on the back"),
-        screws.Length("recess_depth", 0, 10, 0, "depth of that recess"));
+    /// <summary>How far a plate reaches beyond its screws along and across, both sides together, mm.</summary>
+    const double PlateAlong = 10, PlateAcross = 12;
+
+    static ScrewPattern ReadScrews(TableReader screws, double heelWidth)
+    {
+        var along = screws.Length("along", 25, 80, 51, "between the two rows, along the neck");
+        var across = screws.Length("across", 20, 60, Math.Clamp(Math.Floor(heelWidth - 2 * ScrewToSide), 20, ScrewsAcross), "between the two screws of a row");
+        var pattern = new ScrewPattern(
+            along,
+            across,
+            screws.Length("from_end", 6, 40, 12, "rear row to the heel's end"),
+            screws.Length("pilot", 2, 5, 3.2, "hole in the neck"),
+            screws.Length("pilot_depth", 8, 25, 15, "from the heel's back face"),
+            screws.Length("clearance", 3, 7, 5, "hole through the body: the screw passes freely"),
+            screws.Length("recess", 0, 25, 0, "ferrule recess in the body's back, diameter; 0 is none: a plate lies on the back"),
+            screws.Length("recess_depth", 0, 10, 0, "depth of that recess"))
+        {
+            Length = screws.Length("length", 0, 80, 0, "of a screw, from under its head: then its bite in the heel and what it holds are worked out; 0 is not known") is > 0 and var length ? length : null,
+            Diameter = screws.Length("diameter", 3, 6, Math.Round(WoodScrews.Diameter(8), 2), "of its shank; number 8"),
+        };
+        var plate = new NeckPlateDefinition(
+            screws.Length("plate_length", 30, 110, along + PlateAlong, "plate on the body's back, along the neck"),
+            screws.Length("plate_width", 25, 90, across + PlateAcross, "its width"),
+            screws.Length("plate_thickness", 0.5, 6, 2, "its thickness"));
+        return pattern.Recess > 0 ? pattern : pattern with { Plate = plate };
+    }
 
     /// <summary>Neck left behind the rod's end, to the heel's end.</summary>
     const double HeelBehindRod = 35;

@@ -55,7 +55,7 @@ internal static class NeckMaker
         var box = plan.Bounds;
         var leans = d.Headstock.Angle > 0;
         var tuners = leans ? [] : Tuners(d, headstock);
-        var screws = ScrewPilots(d, joint);
+        var screws = d.Neck.Joint == JointKind.BoltOn ? ScrewPilots(d, joint) : [];
         return new()
         {
             Name = "neck",
@@ -78,7 +78,7 @@ internal static class NeckMaker
             Measures = NeckMeasures.Of(d, back, plan, tuners, screws),
             TabPlaces = [.. ((double[])[0.15, 0.5, 0.8]).SelectMany(s =>
             {
-                var (x, half) = (s * joint.HeelEnd, FretboardMaker.HalfWidth(d, s * joint.HeelEnd));
+                var (x, half) = (s * joint.HeelEnd, Tenon.NeckHalfWidth(d, s * joint.HeelEnd));
                 return (Point2[])[new(x, half), new(x, -half)];
             }), new(joint.HeelEnd, 0), new(box.X0, plan.Loops[0].Points.MinBy(p => p.X).Y)],
         };
@@ -89,8 +89,18 @@ internal static class NeckMaker
     {
         var head = -Strings.Of(d).HeadFrom;
         var (nut, heel) = (FretboardMaker.HalfWidth(d, head), joint.HeelWidth / 2);
-        var shaft = RoundedPolygon.Of((new(head, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(head, nut), 0));
+        var shaft = Tenon.HalfWidth(d) is { } half ? WithTenon(d, joint, head, nut, half)
+            : RoundedPolygon.Of((new(head, -nut), 0), (new(joint.HeelEnd, -heel), joint.HeelCorner), (new(joint.HeelEnd, heel), joint.HeelCorner), (new(head, nut), 0));
         return new(Loop.Of(shaft.Points.Concat(headstock.Curve.Flatten().Reverse().Select(face.Plan))));
+    }
+
+    /// <summary>The shaft's plan up to its shoulders, then the tenon.</summary>
+    private static Loop WithTenon(InstrumentDefinition d, NeckJoint joint, double head, double nut, double half)
+    {
+        var (x, end) = (Tenon.ShoulderX(joint), joint.HeelEnd);
+        var wide = FretboardMaker.HalfWidth(d, x);
+        return RoundedPolygon.Of((new(head, -nut), 0), (new(x, -wide), 0), (new(x, -half), Tenon.Hollow), (new(end, -half), joint.HeelCorner),
+            (new(end, half), joint.HeelCorner), (new(x, half), Tenon.Hollow), (new(x, wide), 0), (new(head, nut), 0));
     }
 
     private static IEnumerable<Pocket> Rooms(InstrumentDefinition d, Box2 box)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
-using Solidbody.Instrument.Fretboards;
 
 namespace Solidbody.Instrument.Necks;
 
@@ -55,14 +54,14 @@ internal static class NeckMeasures
         var heelX = rear - d.Neck.Heel.Screws.AlongX / 2;
         if (heelX > back.HeelX && d.Neck.Heel.Screws.AlongX > 2 * (r + Grip) && d.Neck.Heel.Thickness - Floor(heelX) > 2 * Grip)
         {
-            yield return Width("heel width between the screws", d, heelX, (d.Neck.Heel.Thickness + Floor(heelX)) / 2);
-            yield return new("heel thickness", d.Neck.Heel.Thickness, Take.Tolerance, new Caliper.Thickness(new(heelX, (rod.Width / 2 + back.HalfWidth(heelX)) / 2)));
+            yield return Width(d.Neck.Joint == JointKind.BoltOn ? "heel width between the screws" : "heel width", d, heelX, (d.Neck.Heel.Thickness + Floor(heelX)) / 2);
+            yield return new("heel thickness", d.Neck.Heel.Thickness, Take.Tolerance, new Caliper.Thickness(new(heelX, (rod.Width / 2 + Tenon.NeckHalfWidth(d, heelX)) / 2)));
         }
     }
 
     private static Measure Width(string name, InstrumentDefinition d, double x, double depth)
     {
-        var half = FretboardMaker.HalfWidth(d, x);
+        var half = Tenon.NeckHalfWidth(d, x);
         return new(name, 2 * half, Take.Tolerance, new Caliper.Outside(new(x, 0), Take.AlongY, -depth, 2 * half));
     }
 

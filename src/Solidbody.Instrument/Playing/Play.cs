@@ -35,6 +35,8 @@ internal static class Play
             Retunings = retunings,
             Bend = NeckBend.Of(d, parts[1], strings, retunings),
             Scarf = ScarfJoint.Of(d, parts[1], NeckJoint.Of(d).HeelEnd),
+            NeckScrews = NeckScrewHold.Of(d, strings.IsEmpty ? null : strings.Sum(s => s.Pull.Tension)),
+            TenonGlue = d.Neck.Joint == JointKind.Set ? Tenon.GlueArea(d) : null,
             HeadGrain = HeadGrain.Of(d, parts[1]),
             StringPlaces = StringPlace.All(d),
             FretPlaces = FretPlace.All(d),
@@ -52,6 +54,7 @@ internal static class Play
         findings.AddRange(height);
         findings.AddRange(WoodChecks.Of(d, parts));
         findings.AddRange(MovementChecks.Of(movement));
+        findings.AddRange(JointChecks.Of(d, parts[0], figures.NeckScrews));
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
         findings.AddRange(PathChecks.Of(d, figures.Paths));
         findings.AddRange(intoned);
