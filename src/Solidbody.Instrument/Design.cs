@@ -5,7 +5,7 @@ namespace Solidbody.Instrument;
 
 /// <summary>The instrument worked out: its parts in closed form, and what does not fit.</summary>
 /// <param name="Definition">What the file says.</param>
-/// <param name="Parts">Body, neck, fretboard, in that order; empty when a finding stops the geometry itself.</param>
+/// <param name="Parts">Body, neck, fretboard, in that order, without what is bought; empty when a finding stops the geometry itself.</param>
 /// <param name="Findings">In a stable order.</param>
 public sealed record Design(InstrumentDefinition Definition, ImmutableArray<Part> Parts, ImmutableArray<Finding> Findings)
 {

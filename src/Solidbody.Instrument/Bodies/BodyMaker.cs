@@ -54,6 +54,7 @@ internal static class BodyMaker
     /// <summary>Half width of the pocket at x: the heel's, moved out square to its tapered edge by the clearance.</summary>
     public static double PocketHalfWidth(InstrumentDefinition d, double x)
     {
+        if (d.BoughtNeck is { } bought) return bought.HalfWidth(x) + d.Body.Pocket.Clearance * Math.Sqrt(1 + bought.HalfWidthGain * bought.HalfWidthGain);
         if (Tenon.HalfWidth(d) is { } tenon) return tenon + d.Body.Pocket.Clearance;
         var gain = FretboardMaker.HalfWidthGain(d);
         return FretboardMaker.HalfWidth(d, x) + d.Body.Pocket.Clearance * Math.Sqrt(1 + gain * gain);

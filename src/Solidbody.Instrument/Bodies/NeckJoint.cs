@@ -16,10 +16,14 @@ public sealed record NeckJoint(double Scale, double HeelEnd, double PocketLength
     /// <summary>Corner radius of the heel: the pocket's, less the clearance, so that the corners run parallel.</summary>
     public double HeelCorner => PocketCorner - Clearance;
 
+    /// <summary>Two end corners need the heel's width, and some flat between them.</summary>
+    public double MostCorner => Math.Min(HeelWidth, PocketLength) / 2.2;
+
     public static NeckJoint Of(InstrumentDefinition d)
     {
         var layout = FretLayout.Of(d);
         return new(d.Scale, layout.HeelEnd, d.Body.Pocket.Length, 2 * layout.HalfWidth(layout.HeelEnd), d.Body.Pocket.Clearance,
-            Math.Max(d.Body.Pocket.CornerRadius, d.Neck.Heel.CornerRadius + d.Body.Pocket.Clearance));
+            // A heel that exists keeps its corners; our own is made to the pocket's.
+            d.BoughtNeck is null ? Math.Max(d.Body.Pocket.CornerRadius, d.Neck.Heel.CornerRadius + d.Body.Pocket.Clearance) : d.Body.Pocket.CornerRadius);
     }
 }

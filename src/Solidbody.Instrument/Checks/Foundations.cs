@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Bodies;
+using Solidbody.Instrument.Bought;
 using Solidbody.Instrument.Fretboards;
 using Solidbody.Instrument.Necks;
 
@@ -10,7 +11,7 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>What must hold before any part can be drawn: everything here stops.</summary>
 internal static class Foundations
 {
-    public static ImmutableArray<Finding> Check(InstrumentDefinition d) => [.. Neck(d), .. Headstock(d)];
+    public static ImmutableArray<Finding> Check(InstrumentDefinition d) => d.BoughtNeck is { } bought ? [.. BoughtNeckChecks.Foundations(d, bought)] : [.. Neck(d), .. Headstock(d)];
 
     private static IEnumerable<Finding> Neck(InstrumentDefinition d)
     {
@@ -27,7 +28,7 @@ internal static class Foundations
         if (Tenon.HalfWidth(d) is { } tenon && FretboardMaker.HalfWidth(d, Tenon.ShoulderX(joint)) - tenon is var step && !(step >= Tenon.Hollow)) yield return TenonFindings.SmallStep(step);
         if (Tenon.HalfWidth(d) is { } t && !(2.2 * joint.PocketCorner <= 2 * t)) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, 2 * t / 2.2);
         // Two end corners need the heel's width, and some flat between them.
-        if (!(2.2 * joint.PocketCorner <= Math.Min(joint.HeelWidth, joint.PocketLength))) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, Math.Min(joint.HeelWidth, joint.PocketLength) / 2.2);
+        if (!(joint.PocketCorner <= joint.MostCorner)) yield return PocketFindings.CornerTooLarge(joint.PocketCorner, joint.MostCorner);
     }
 
     private static IEnumerable<Finding> Headstock(InstrumentDefinition d)

@@ -25,6 +25,10 @@ public sealed record InstrumentDefinition
     public required NeckDefinition Neck { get; init; }
     public required HeadstockDefinition Headstock { get; init; }
     public required BodyDefinition Body { get; init; }
+    /// <summary>A neck that exists: nut, board and heel are its own as measured, and only the body is made. Null when the neck is made too.</summary>
+    public BoughtNeck? BoughtNeck { get; init; }
+    /// <summary>A body that exists: pocket and bridge are its own as measured, and only neck and fretboard are made. Null when the body is made too.</summary>
+    public BoughtBody? BoughtBody { get; init; }
     public ActionDefinition Action { get; init; } = new();
     /// <summary>Null when the file does not describe the strings: what hangs on their pull is then not worked out.</summary>
     public TuningDefinition? Tuning { get; init; }

@@ -13,13 +13,13 @@ static class BodySection
     public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
         .Length("string_spread", 30, 160, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
 
-    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, double heelLength, DrawingDesk drawings)
+    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, PocketDefaults pocketDefaults, DrawingDesk drawings)
     {
         var (basis, heelEnd) = (strings.Basis, layout.HeelEnd);
         var wood = body.Word("wood", basis.Woods, "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
         var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
-        var pocket = ReadPocket(body.Table("pocket"), heelLength);
+        var pocket = ReadPocket(body.Table("pocket"), pocketDefaults);
         var (family, outline, drawn) = OutlineSection.Read(body.Table("outline"), basis, heelEnd, heelWidth, pocket.Length, BridgeSection.Lean(layout), drawings);
         var tail = drawn?.Loop.Bounds.X1 ?? OutlineSection.TailX(outline, heelEnd, pocket.Length);
 
@@ -52,14 +52,20 @@ static class BodySection
         };
     }
 
-    static NeckPocketDefinition ReadPocket(TableReader pocket, double heelLength) => new(
-        pocket.Length("length", 50, 130, heelLength, "from the body's shoulder line to the heel's end: the heel's own length"),
-        pocket.Length("depth", FreeRange.Depth.Least, FreeRange.Depth.Most, 15.875, "from the body's front: 5/8 in; of a sloping floor at the heel's end"),
-        pocket.Length("clearance", 0, 0.5, 0.1, "between heel and wall, each side and at the end"),
-        pocket.Length("corner_radius", 3, 20, 6.5, "inside corners: a cutter of 12 mm reaches in"),
-        pocket.Angle("angle", FreeRange.AngleDegrees.Least, FreeRange.AngleDegrees.Most, 0, "the neck's plane to the body's front; positive leans the head back"),
-        pocket.Length("shim", FreeRange.Shim.Least, FreeRange.Shim.Most, 0, "even shim under the heel"),
-        pocket.Choice("angle_by", [("wedge", AngleMaking.Wedge), ("floor", AngleMaking.Floor)], "wedge", "a wedge on a level floor makes the angle, or the floor itself, which then rises toward the bridge"));
+    /// <summary>Inside corners that common cutters reach, mm.</summary>
+    const double LeastCorner = 3, MostCorner = 20;
+
+    static NeckPocketDefinition ReadPocket(TableReader pocket, PocketDefaults or)
+    {
+        var length = pocket.Length("length", Math.Min(50, or.Length), 130, or.Length, "from the body's shoulder line to the heel's end: the heel's own length");
+        var depth = pocket.Length("depth", FreeRange.Depth.Least, FreeRange.Depth.Most, or.Depth, "from the body's front: 5/8 in; of a sloping floor at the heel's end");
+        var clearance = pocket.Length("clearance", 0, 0.5, 0.1, "between heel and wall, each side and at the end");
+        return new(length, depth, clearance,
+            pocket.Length("corner_radius", LeastCorner, MostCorner, or.Corner(clearance, LeastCorner, MostCorner), "inside corners: a cutter of 12 mm reaches in"),
+            pocket.Angle("angle", FreeRange.AngleDegrees.Least, FreeRange.AngleDegrees.Most, 0, "the neck's plane to the body's front; positive leans the head back"),
+            pocket.Length("shim", FreeRange.Shim.Least, FreeRange.Shim.Most, 0, "even shim under the heel"),
+            pocket.Choice("angle_by", [("wedge", AngleMaking.Wedge), ("floor", AngleMaking.Floor)], "wedge", "a wedge on a level floor makes the angle, or the floor itself, which then rises toward the bridge"));
+    }
 
     static void RefuseSameNames(TableReader body, ImmutableArray<PickupDefinition> pickups)
     {

@@ -16,13 +16,16 @@ static class FretboardSection
     /// <summary>Radius of the playing face by number of strings, from four: the wider the board, the flatter, or its slots run out at the edges.</summary>
     static readonly ImmutableArray<double> GuitarRadius = [304.8, 304.8, 304.8, 304.8, 406.4, 508], BassRadius = [304.8, 406.4, 609.6, 609.6, 914.4, 1000];
 
+    /// <summary>Board beyond the last fret that holds together, and that is of any use, mm.</summary>
+    public const double LeastBeyond = 3, MostBeyond = 30;
+
     public static FretboardDefinition Read(TableReader board, StringFan strings)
     {
         var basis = strings.Basis;
         var wood = board.Word("wood", basis.Woods, "indian-rosewood", "wood of the fretboard");
         var thickness = board.Length("thickness", 4, 10, 6.35, "on the centre line");
         var radius = board.Length("radius", 150, 1000, (basis.IsBass ? BassRadius : GuitarRadius)[Math.Clamp(basis.Strings - 4, 0, GuitarRadius.Length - 1)], "radius of the playing face at the nut");
-        var beyond = board.Length("beyond_last_fret", 3, 30, 6, "board beyond the last fret, at its nearer end");
+        var beyond = board.Length("beyond_last_fret", LeastBeyond, MostBeyond, 6, "board beyond the last fret, at its nearer end");
         var endKind = board.Choice("end", [("square", BoardEndKind.Square), ("along-last-fret", BoardEndKind.AlongLastFret)], "square", "the board's end toward the bridge; it matters for fanned frets");
         var overhang = board.Length("overhang", 0, 60, 0, "board beyond the heel's end, over the body");
         var cut = board.Choice("fret_cut", [("slots", FretCut.Slots), ("scribed-lines", FretCut.ScribedLines)], "slots", "slots the router saws, or shallow lines to saw by hand");

@@ -34,14 +34,22 @@ public static class InstrumentFile
         var (nut, fretboard, neck, headstock, body, action) = (file.Table("nut"), file.Table("fretboard"), file.Table("neck"), file.Table("headstock"), file.Table("body"), file.Table("action"));
 
         // The strings run from nut to bridge: most defaults hang on these three.
-        var bridgeSpread = BodySection.ReadStringSpread(body, basis);
+        var boughtBody = BoughtBodySection.Read(file, basis);
+        var bridgeSpread = BodySection.ReadStringSpread(boughtBody is null ? body : file.Table(BoughtBodySection.Key), basis);
         var nutValue = NeckSection.ReadNut(nut, basis);
+        var boughtNeck = BoughtNeckSection.Read(file, basis, nutValue);
         var strings = new StringFan(basis, nutValue, bridgeSpread);
 
         var boardValue = FretboardSection.Read(fretboard, strings);
+        if (boughtNeck is not null) boardValue = BoughtNeckSection.Board(boardValue, strings, boughtNeck);
+        else if (boughtBody is not null) boardValue = BoughtBodySection.Board(fretboard, boardValue, strings, boughtBody);
         var layout = strings.Layout(boardValue);
         var heelWidth = Math.Round(2 * layout.HalfWidth(layout.HeelEnd), 1);
         var neckValue = NeckSection.Read(neck, basis, layout, heelWidth);
+        if (boughtNeck is not null) neckValue = neckValue with { Heel = BoughtNeckSection.Heel(neckValue.Heel, boughtNeck) };
+        var pocket = boughtNeck is null ? PocketDefaults.Own(neckValue.Heel.Length) : BoughtNeckSection.Pocket(boughtNeck);
+        var bodyValue = BodySection.Read(body, strings, layout, heelWidth, pocket, drawings);
+        if (boughtBody is not null) bodyValue = BoughtBodySection.Body(bodyValue, boughtBody, BridgeSection.Read(file.Table(BoughtBodySection.Key).Table("bridge"), strings, hasTremolo: false));
         var definition = new InstrumentDefinition
         {
             Name = name,
@@ -55,7 +63,9 @@ public static class InstrumentFile
             Fretboard = boardValue,
             Neck = neckValue,
             Headstock = HeadstockSection.Read(headstock, basis, layout),
-            Body = BodySection.Read(body, strings, layout, heelWidth, neckValue.Heel.Length, drawings),
+            Body = bodyValue,
+            BoughtNeck = boughtNeck?.Neck,
+            BoughtBody = boughtBody?.Body,
             Action = ActionSection.Read(action, basis),
             Woods = woods,
             Weights = WeightsSection.Read(file.Table("weights"), basis),

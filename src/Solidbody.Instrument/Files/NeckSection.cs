@@ -106,7 +106,7 @@ static class NeckSection
     /// <summary>How far a plate reaches beyond its screws along and across, both sides together, mm.</summary>
     const double PlateAlong = 10, PlateAcross = 12;
 
-    static ScrewPattern ReadScrews(TableReader screws, double heelWidth)
+    public static ScrewPattern ReadScrews(TableReader screws, double heelWidth)
     {
         var along = screws.Length("along", 25, 80, 51, "between the two rows, along the neck");
         var across = screws.Length("across", 20, 60, Math.Clamp(Math.Floor(heelWidth - 2 * ScrewToSide), 20, ScrewsAcross), "between the two screws of a row");

@@ -5,7 +5,7 @@ namespace Solidbody.Instrument.Tests.Files;
 
 public class ExampleTests
 {
-    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml")]
+    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml"), InlineData("school-bought-neck.toml"), InlineData("school-bought-body.toml")]
     public void The_examples_read_without_a_mistake(string file)
     {
         var result = InstrumentFile.Read(Repository.ReadExample(file), file, Shelf.OfTheSchool);
@@ -13,7 +13,7 @@ public class ExampleTests
         Assert.Empty(result.Mistakes);
     }
 
-    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml")]
+    [Theory, InlineData("school-six.toml"), InlineData("school-six-left.toml"), InlineData("school-bass.toml"), InlineData("school-drawn.toml"), InlineData("school-bought-neck.toml"), InlineData("school-bought-body.toml")]
     public void The_examples_fit_together(string file)
     {
         var design = Designer.Design(InstrumentFile.Read(Repository.ReadExample(file), file, Shelf.OfTheSchool).Good);
