@@ -11,9 +11,16 @@ internal static class DxfUnits
 
     private static readonly FrozenDictionary<int, (string Word, double Millimetres)> Codes = new Dictionary<int, (string, double)>
     {
-        [1] = ("inches", Geometry.Length.MillimetresPerInch), [2] = ("feet", 12 * Geometry.Length.MillimetresPerInch), [4] = ("millimetres", 1), [5] = ("centimetres", 10), [6] = ("metres", 1000),
-        [8] = ("microinches", 1e-6 * Geometry.Length.MillimetresPerInch), [9] = ("thousandths of an inch", 1e-3 * Geometry.Length.MillimetresPerInch),
-        [10] = ("yards", 36 * Geometry.Length.MillimetresPerInch), [13] = ("micrometres", 1e-3), [14] = ("decimetres", 100),
+        [1] = ("inches", Geometry.Length.MillimetresPerInch),
+        [2] = ("feet", 12 * Geometry.Length.MillimetresPerInch),
+        [4] = ("millimetres", 1),
+        [5] = ("centimetres", 10),
+        [6] = ("metres", 1000),
+        [8] = ("microinches", 1e-6 * Geometry.Length.MillimetresPerInch),
+        [9] = ("thousandths of an inch", 1e-3 * Geometry.Length.MillimetresPerInch),
+        [10] = ("yards", 36 * Geometry.Length.MillimetresPerInch),
+        [13] = ("micrometres", 1e-3),
+        [14] = ("decimetres", 100),
     }.ToFrozenDictionary();
 
     /// <returns>mm in one unit of the drawing; never a guess.</returns>

@@ -74,7 +74,7 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
             UpperBoutWidth = 264, UpperBoutAt = 0.765, UpperBoutSkew = -34, UpperBoutOffset = 1,
             Treble = Horn(32, 12, 38, 15, 20.5), Bass = new ShoulderDefinition.Rounded(18, 0.2),
         }, BehindScale: 100, Pickups: 2, BridgePickupBeforeScale: 41, PickupSpacing: 0,
-            ControlsBeforeTail: 83.8, ControlsY: 97, ControlsLength: 104, ControlsWidth: 46, ControlsAngle: -28),
+            ControlsBeforeTail: 83.8, ControlsY: 95, ControlsLength: 104, ControlsWidth: 46, ControlsAngle: -28),
 
         new("bass", 863.6, 21, new OutlineDefinition
         {
@@ -94,6 +94,6 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
             UpperBoutWidth = 220, UpperBoutAt = 0.745, UpperBoutSkew = -24,
             Treble = Horn(22, 10.5, 28.5, 11.5, 20.5), Bass = new ShoulderDefinition.Rounded(26, 0.18),
         }, BehindScale: 60, Pickups: 1, BridgePickupBeforeScale: 44.6, PickupSpacing: 0,
-            ControlsBeforeTail: 69.5, ControlsY: 75.5, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
+            ControlsBeforeTail: 69.5, ControlsY: 71, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
     ];
 }

@@ -26,7 +26,8 @@ public sealed class FanTests
     [Fact]
     public void It_is_made_and_proved()
     {
-        Assert.DoesNotContain(Made.Value.Findings, f => f.Severity != Severity.Notes);
+        // So long a neck of nine tuners hangs head down, and may say so.
+        Assert.DoesNotContain(Made.Value.Findings, f => f.Severity != Severity.Notes && f.Code != "BALANCE-01");
         Assert.True(Made.Value.Proof.Passes && Made.Value.Proof.Parts.Length == 3);
         Programs.StayInside(Made.Value);
     }

@@ -14,9 +14,9 @@ public sealed record FigureTable(string Name, string Title, string Missing, Func
 
     public static ImmutableArray<FigureTable> All { get; } =
     [
-        new("tension", "Strings at pitch: pull, stress, share of the wire's strength, room to breaking", NoStrings, StringTables.Tension),
+        new("tension", "Strings at pitch: pull, stress, share of strength, room to breaking", NoStrings, StringTables.Tension),
         new("tunings", "What another tuning pulls", NoStrings, StringTables.Tunings),
-        new("heights", "Strings over frets and body; pressed at which fret they come nearest to which", "not worked out.", StringTables.Heights),
+        new("heights", "Strings over frets and body, and where they come nearest to a fret", "not worked out.", StringTables.Heights),
         new("paths", "Strings over nut and saddle: how far they bend, how hard they press", "not worked out.", StringTables.Paths),
         new("intonation", "Saddles behind the scale line, and the worst cents before and after", NoStrings, IntonationTables.Saddles),
         new("cents", "Cents off at each fret, saddles and nut set", NoStrings, IntonationTables.Cents),
@@ -25,7 +25,7 @@ public sealed record FigureTable(string Name, string Title, string Missing, Func
         new("walls", "Least wood in the body, thinnest first", "none thin enough to name.", BodyTables.Walls),
         new("movement", "Widths from the driest to the wettest air", "not worked out.", WoodTables.Movement),
         new("mass", "What it weighs, and where", "not worked out: the density of a wood is missing.", WoodTables.Mass),
-        new("balance", "Let go on the strap: where it rests, the highest angle it holds, force at the nut", "not worked out: it takes every wood's density and two strap buttons.", WoodTables.Balance),
+        new("balance", "Let go on the strap: angle of rest and of hold, force at the nut", "not worked out: it takes every wood's density and two strap buttons.", WoodTables.Balance),
         new("wood", "Wood to buy, rough", "not worked out.", WoodTables.Bill),
     ];
 }
