@@ -94,6 +94,6 @@ sealed record OutlineFamily(string Word, double Scale, int Frets, OutlineDefinit
             UpperBoutWidth = 220, UpperBoutAt = 0.745, UpperBoutSkew = -24,
             Treble = Horn(22, 10.5, 28.5, 11.5, 20.5), Bass = new ShoulderDefinition.Rounded(26, 0.18),
         }, BehindScale: 60, Pickups: 1, BridgePickupBeforeScale: 44.6, PickupSpacing: 0,
-            ControlsBeforeTail: 69.5, ControlsY: 71, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
+            ControlsBeforeTail: 69.5, ControlsY: 70, ControlsLength: 74, ControlsWidth: 34, ControlsAngle: -16),
     ];
 }
