@@ -20,7 +20,7 @@ public sealed record BodyOutline(BSpline Curve, double TailRadius, OutlineSide T
         var frame = OutlineFrame.Of(measures, joint);
         var treble = OutlineSide.Build("treble", +1, measures, measures.Treble, frame);
         var bass = OutlineSide.Build("bass", -1, measures, measures.Bass, frame);
-        var findings = OutlineRules.Check(measures, frame, treble, bass);
+        var findings = OutlineRules.Check(measures, frame, treble, bass, o => Rules(o, joint));
         if (findings.Length > 0) return (null, findings);
 
         var (s, m) = (measures.TailSquareness, 1 - OutlineFrame.SquareCurvature * measures.TailSquareness);
@@ -39,6 +39,13 @@ public sealed record BodyOutline(BSpline Curve, double TailRadius, OutlineSide T
         return OutlineRules.IsOrdered(treble) && OutlineRules.IsOrdered(bass)
             ? (outline, [])
             : (null, [OutlineFindings.Crosses()]);
+    }
+
+    /// <summary>How the rules stand for other measures on the same neck.</summary>
+    internal static ImmutableArray<OutlineRule> Rules(OutlineDefinition measures, NeckJoint joint)
+    {
+        var frame = OutlineFrame.Of(measures, joint);
+        return OutlineRules.Of(measures, frame, OutlineSide.Build("treble", +1, measures, measures.Treble, frame), OutlineSide.Build("bass", -1, measures, measures.Bass, frame));
     }
 
     private static double Square(double v) => v * v;

@@ -7,33 +7,35 @@ namespace Solidbody.Instrument.Bodies;
 /// <summary>The rules under which an outline cannot cross itself or kink (docs/shapes.md), each naming the measure to change.</summary>
 internal static class OutlineRules
 {
-    public static ImmutableArray<Finding> Check(OutlineDefinition o, OutlineFrame frame, OutlineSide treble, OutlineSide bass)
+    /// <summary>What is broken, each with a way out.</summary>
+    public static ImmutableArray<Finding> Check(OutlineDefinition o, OutlineFrame frame, OutlineSide treble, OutlineSide bass, Func<OutlineDefinition, ImmutableArray<OutlineRule>> rules)
     {
-        var found = ImmutableArray.CreateBuilder<Finding>();
-        void AtLeast(string place, string what, double figure, double limit, string change)
-        {
-            // Written so that NaN fails too.
-            if (!(figure >= limit)) found.Add(OutlineFindings.Rule(place, what, figure, $"at least {OutlineFindings.Say(limit)}", change));
-        }
-        void AtMost(string place, string what, double figure, double limit, string change)
-        {
-            if (!(figure <= limit)) found.Add(OutlineFindings.Rule(place, what, figure, $"at most {OutlineFindings.Say(limit)}", change));
-        }
+        var now = Of(o, frame, treble, bass);
+        return [.. Enumerable.Range(0, now.Length).Where(i => !now[i].Holds).Select(i => OutlineFindings.Rule(now[i], OutlineWayOut.Of(o, i, rules)))];
+    }
+
+    /// <summary>Every rule, in one order for the same kinds of shoulder.</summary>
+    public static ImmutableArray<OutlineRule> Of(OutlineDefinition o, OutlineFrame frame, OutlineSide treble, OutlineSide bass)
+    {
+        var found = ImmutableArray.CreateBuilder<OutlineRule>();
+        void Linear(string place, string what, double figure, double limit, string change) => found.Add(new(place, what, figure, limit, false, change, true));
+        void AtLeast(string place, string what, double figure, double limit, string change) => found.Add(new(place, what, figure, limit, false, change, false));
+        void AtMost(string place, string what, double figure, double limit, string change) => found.Add(new(place, what, figure, limit, true, change, false));
 
         AtMost("body outline", "tail offset, either way", Math.Abs(o.TailOffset), 0.1 * o.LowerBoutWidth, "bring the tail offset nearer the centre line");
         foreach (var side in (OutlineSide[])[treble, bass])
         {
             var place = $"body outline, {side.Name} side";
             var (l, w, u) = (side.LowerBout, side.Waist, side.UpperBout);
-            AtLeast(place, "tail to lower bout along the body", side.TailToBout, 0.20 * o.BodyLength, "raise lower bout at, or lessen its skew");
-            AtLeast(place, "lower bout to waist along the body", l.X - w.X, 0.16 * o.BodyLength, "move lower bout and waist apart, or lessen their skews");
-            AtLeast(place, "waist to upper bout along the body", w.X - u.X, 0.13 * o.BodyLength, "move waist and upper bout apart, or lessen their skews");
-            AtLeast(place, "waist inside the lower bout", l.Y - w.Y, 8, "narrow the waist or widen the lower bout");
-            AtLeast(place, "waist inside the upper bout", u.Y - w.Y, 5, "narrow the waist or widen the upper bout");
+            Linear(place, "tail to lower bout along the body", side.TailToBout, 0.20 * o.BodyLength, "raise lower bout at, or lessen its skew");
+            Linear(place, "lower bout to waist along the body", l.X - w.X, 0.16 * o.BodyLength, "move lower bout and waist apart, or lessen their skews");
+            Linear(place, "waist to upper bout along the body", w.X - u.X, 0.13 * o.BodyLength, "move waist and upper bout apart, or lessen their skews");
+            Linear(place, "waist inside the lower bout", l.Y - w.Y, 8, "narrow the waist or widen the lower bout");
+            Linear(place, "waist inside the upper bout", u.Y - w.Y, 5, "narrow the waist or widen the upper bout");
             AtLeast(place, "radius of the waist", side.WaistRadius, 35, "widen the waist or move it away from the bouts");
             if (side.Horn is { } horn)
             {
-                AtLeast(place, "upper bout behind the horn's tip", u.X - horn.Tip.X, 45, "lower upper bout at, or lengthen the horn");
+                Linear(place, "upper bout behind the horn's tip", u.X - horn.Tip.X, 45, "lower upper bout at, or lengthen the horn");
                 AtLeast(place, "outer flank of the horn", horn.OuterFlankLength, 3.2 * horn.TipRadius, "lower upper bout at, or take a smaller horn tip radius");
                 var (outer, inner) = (double.RadiansToDegrees(horn.OuterFlankAngle), double.RadiansToDegrees(horn.InnerFlankAngle));
                 AtLeast(place, "angle of the outer flank, degrees", outer, 8, "widen the upper bout, or narrow the cutaway");
@@ -44,13 +46,13 @@ internal static class OutlineRules
                 AtLeast(place, "straight inner flank", horn.InnerFlankLength, 10, "lengthen the horn or deepen the cutaway");
                 AtLeast(place, "cutaway bottom behind the shoulder line", horn.CutawayBottom.X - frame.ShoulderX,
                     HornShape.Along3 * horn.CutawayRadius + 4 * HornShape.CornerExtent + HornShape.FlankKept(horn.CutawayRadius), "raise the cutaway fret or take a smaller cutaway radius");
-                AtLeast(place, "waist outside the cutaway's bottom", w.Y - horn.CutawayBottom.Y, 25, "widen the waist");
-                AtLeast(place, "waist behind the cutaway's bottom", w.X - horn.CutawayBottom.X, 25, "lower waist at, or lower the cutaway fret");
+                Linear(place, "waist outside the cutaway's bottom", w.Y - horn.CutawayBottom.Y, 25, "widen the waist");
+                Linear(place, "waist behind the cutaway's bottom", w.X - horn.CutawayBottom.X, 25, "lower waist at, or lower the cutaway fret");
             }
             if (side.Rounded is { } rounded)
             {
-                AtLeast(place, "upper bout behind the shoulder line", u.X - frame.ShoulderX, 50, "lower upper bout at");
-                AtLeast(place, "upper bout outside the straight shoulder", u.Y - rounded.ShoulderMeet, 60, "widen the upper bout or lessen shoulder meet");
+                Linear(place, "upper bout behind the shoulder line", u.X - frame.ShoulderX, 50, "lower upper bout at");
+                Linear(place, "upper bout outside the straight shoulder", u.Y - rounded.ShoulderMeet, 60, "widen the upper bout or lessen shoulder meet");
             }
         }
         return found.ToImmutable();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Bodies;
 using Solidbody.Reading;
 
 namespace Solidbody.Instrument.Files;
@@ -9,9 +10,6 @@ static class OutlineSection
     enum ShoulderKind { Horned, Rounded }
 
     static readonly ImmutableArray<(string, ShoulderKind)> Kinds = [("horned", ShoulderKind.Horned), ("rounded", ShoulderKind.Rounded)];
-
-    /// <summary>Longest body the families are tested for, mm.</summary>
-    const double LongestBody = 540;
 
     /// <summary>A wider body's tail falls away sooner beside the bridge: so much longer per mm of width.</summary>
     const double TailPerWidth = 0.125;
@@ -35,26 +33,26 @@ static class OutlineSection
         var word = outline.Word("family", OutlineFamily.All.Select(f => f.Word), basis.IsBass ? "bass" : "offset", "our own outlines; every measure below can be changed");
         var family = OutlineFamily.Of(word);
         var (drawn, wider) = (family.Outline, family.WidthFor(heelWidth));
-        var treble = ReadShoulder(outline.Table("treble"), drawn.Treble, family, basis, heelEnd, wider);
-        var bass = ReadShoulder(outline.Table("bass"), drawn.Bass, family, basis, heelEnd, wider);
+        var treble = ReadShoulder(outline.Table("treble"), "treble", drawn.Treble, family, basis, heelEnd, wider);
+        var bass = ReadShoulder(outline.Table("bass"), "bass", drawn.Bass, family, basis, heelEnd, wider);
         var reached = basis.Scale + bridgeLean + family.BehindScale + TailPerWidth * Math.Max(0, wider) - Foremost(treble, bass, heelEnd - pocketLength);
-        var length = Math.Clamp(Math.Ceiling(reached), drawn.BodyLength, LongestBody);
+        var length = Math.Clamp(Math.Ceiling(reached), drawn.BodyLength, OutlineMeasure.LongestBody);
         return (family, new OutlineDefinition
         {
-            BodyLength = outline.Length("length", 300, LongestBody, length, "foremost point to tail; long enough to carry the bridge"),
-            TailOffset = outline.Length("tail_offset", -45, 45, drawn.TailOffset, "rearmost point toward the treble side"),
+            BodyLength = Read(outline, OutlineMeasure.BodyLength, length, "foremost point to tail; long enough to carry the bridge"),
+            TailOffset = Read(outline, OutlineMeasure.TailOffset, drawn.TailOffset, "rearmost point toward the treble side"),
             TailSquareness = outline.Number("tail_squareness", 0, 0.6, drawn.TailSquareness, "0 is oval, 0.6 squarer"),
-            LowerBoutWidth = outline.Length("lower_bout_width", 200, 420, Math.Clamp(drawn.LowerBoutWidth + wider, 200, 420), "bass and treble together"),
-            LowerBoutAt = outline.Number("lower_bout_at", 0.24, 0.33, drawn.LowerBoutAt, "from the tail, part of the length"),
-            LowerBoutSkew = outline.Length("lower_bout_skew", -10, 45, drawn.LowerBoutSkew, "bass bout nearer the nut than the treble one"),
+            LowerBoutWidth = Read(outline, OutlineMeasure.LowerBoutWidth, Math.Clamp(drawn.LowerBoutWidth + wider, 200, 420), "bass and treble together"),
+            LowerBoutAt = Read(outline, OutlineMeasure.LowerBoutAt, drawn.LowerBoutAt, "from the tail, part of the length"),
+            LowerBoutSkew = Read(outline, OutlineMeasure.LowerBoutSkew, drawn.LowerBoutSkew, "bass bout nearer the nut than the treble one"),
             LowerBoutOffset = outline.Length("lower_bout_offset", -6, 6, drawn.LowerBoutOffset, "both bouts toward the treble side"),
-            WaistWidth = outline.Length("waist_width", 150, 320, Math.Clamp(drawn.WaistWidth + wider, 150, 320), "bass and treble together"),
-            WaistAt = outline.Number("waist_at", 0.46, 0.63, drawn.WaistAt, "from the tail, part of the length"),
-            WaistSkew = outline.Length("waist_skew", -50, 75, drawn.WaistSkew, "bass waist nearer the nut than the treble one"),
+            WaistWidth = Read(outline, OutlineMeasure.WaistWidth, Math.Clamp(drawn.WaistWidth + wider, 150, 320), "bass and treble together"),
+            WaistAt = Read(outline, OutlineMeasure.WaistAt, drawn.WaistAt, "from the tail, part of the length"),
+            WaistSkew = Read(outline, OutlineMeasure.WaistSkew, drawn.WaistSkew, "bass waist nearer the nut than the treble one"),
             WaistOffset = outline.Length("waist_offset", -6, 6, drawn.WaistOffset, "both toward the treble side"),
-            UpperBoutWidth = outline.Length("upper_bout_width", 180, 400, Math.Clamp(drawn.UpperBoutWidth + wider, 180, 400), "bass and treble together"),
-            UpperBoutAt = outline.Number("upper_bout_at", 0.68, 0.90, drawn.UpperBoutAt, "from the tail, part of the length"),
-            UpperBoutSkew = outline.Length("upper_bout_skew", -90, 120, drawn.UpperBoutSkew, "bass bout nearer the nut than the treble one"),
+            UpperBoutWidth = Read(outline, OutlineMeasure.UpperBoutWidth, Math.Clamp(drawn.UpperBoutWidth + wider, 180, 400), "bass and treble together"),
+            UpperBoutAt = Read(outline, OutlineMeasure.UpperBoutAt, drawn.UpperBoutAt, "from the tail, part of the length"),
+            UpperBoutSkew = Read(outline, OutlineMeasure.UpperBoutSkew, drawn.UpperBoutSkew, "bass bout nearer the nut than the treble one"),
             UpperBoutOffset = outline.Length("upper_bout_offset", -6, 6, drawn.UpperBoutOffset, "both bouts toward the treble side"),
             Treble = treble,
             Bass = bass,
@@ -69,23 +67,30 @@ static class OutlineSection
 
     static double Reach(ShoulderDefinition shoulder) => shoulder is ShoulderDefinition.Horned horned ? horned.HornReach : 0;
 
-    static ShoulderDefinition ReadShoulder(TableReader shoulder, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double heelEnd, double wider)
+    /// <summary>A measure by its own key and range; a shoulder's key is the last of its name.</summary>
+    static double Read(TableReader table, OutlineMeasure m, double or, string note)
+    {
+        var key = m.Key[(m.Key.LastIndexOf('.') + 1)..];
+        return m.IsLength ? table.Length(key, m.Least, m.Most, or, note) : table.Number(key, m.Least, m.Most, or, note);
+    }
+
+    static ShoulderDefinition ReadShoulder(TableReader shoulder, string side, ShoulderDefinition drawn, OutlineFamily family, InstrumentBasis basis, double heelEnd, double wider)
     {
         var kind = shoulder.Choice("kind", Kinds, drawn is ShoulderDefinition.Horned ? "horned" : "rounded", "with a horn and a cutaway, or rounded into the neck");
         if (kind == ShoulderKind.Rounded)
         {
             var rounded = drawn as ShoulderDefinition.Rounded ?? Rounded;
             return new ShoulderDefinition.Rounded(
-                shoulder.Length("meet", 10, 40, Math.Clamp(rounded.ShoulderMeet + wider / 2, 10, 40), "half width of the straight shoulder at the neck"),
+                Read(shoulder, OutlineMeasure.ShoulderMeet(side), Math.Clamp(rounded.ShoulderMeet + wider / 2, 10, 40), "half width of the straight shoulder at the neck"),
                 shoulder.Number("slope", 0.05, 0.20, rounded.ShoulderSlope, "how far it falls back, part of the bout's distance"));
         }
         var horn = drawn as ShoulderDefinition.Horned ?? (ShoulderDefinition.Horned)family.Outline.Treble;
         return new ShoulderDefinition.Horned(
-            shoulder.Length("horn_reach", 12, 115, horn.HornReach, "horn's tip in front of the shoulder line"),
-            shoulder.Length("horn_tip_radius", 7, 18, horn.HornTipRadius, "at the tip"),
-            shoulder.Length("cutaway_width", 17, 105, horn.CutawayWidth, "mouth of the cutaway"),
-            shoulder.Length("cutaway_radius", 8, 20, horn.CutawayRadius, "inside, at the cutaway's bottom"),
-            shoulder.Number("cutaway_fret", 8, 28.5, CutawayFret(horn, family, basis, heelEnd), "fret level with the cutaway's bottom; parts of a fret count"),
+            Read(shoulder, OutlineMeasure.HornReach(side), horn.HornReach, "horn's tip in front of the shoulder line"),
+            Read(shoulder, OutlineMeasure.HornTipRadius(side), horn.HornTipRadius, "at the tip"),
+            Read(shoulder, OutlineMeasure.CutawayWidth(side), horn.CutawayWidth, "mouth of the cutaway"),
+            Read(shoulder, OutlineMeasure.CutawayRadius(side), horn.CutawayRadius, "inside, at the cutaway's bottom"),
+            Read(shoulder, OutlineMeasure.CutawayFret(side), CutawayFret(horn, family, basis, heelEnd), "fret level with the cutaway's bottom; parts of a fret count"),
             shoulder.Length("shoulder_corner_radius", 4, 14, horn.ShoulderCornerRadius, "wanted; smaller when the cutaway is shallow"),
             shoulder.Length("shoulder_margin", 8, 16, horn.ShoulderMargin, "wood beside the neck pocket"));
     }
