@@ -107,7 +107,7 @@ public class NeckBackTests
             for (var x = -60.0; x < back.HeelX; x++)
                 for (var i = 0; i <= 32; i++) dense = Math.Min(dense, 1 / Math.Max(1e-9, NeckHollows.At(back, new(x, 0.985 * (i / 16.0 - 1) * back.HalfWidth(x)))));
             return NeckHollows.Tightest(back, -60).Radius <= dense * 1.002;
-        }, iter: 3);
+        }, iter: 4);
 
     [Theory, MemberData(nameof(Profiles))]
     public void Slopes_agree_with_central_differences_of_depth(string profile)
