@@ -35,7 +35,7 @@ internal sealed class WireDrilling(WireWayDefinition way, LongDrillDefinition dr
         var along = (to.End - from.End).Unit;
         var wall = from.End + WireLine.IntoRoom * along;
         var s = from.End.DistanceTo(to.End) - 2 * WireLine.IntoRoom;
-        if (!(s > 0)) return null;
+        if (!(s > 0)) { shortfalls.Add($"{way.From} and {way.To} leave no wall between them to drill"); return null; }
         double Depth(double z) => face == Side.Front ? -z : z + thickness;
         double Z(double depth) => face == Side.Front ? -depth : depth - thickness;
         var (ownFloor, mouth) = face == Side.Front ? (Depth(from.Room.Low), 0.0) : (Depth(from.Room.High), Depth(from.Room.Low));
