@@ -18,7 +18,8 @@ internal static class HardwareWeights
         yield return Weighed.Each("frets", w.Fret, Enumerable.Range(1, d.Frets).Select(n => new PartPoint(FretTable.Position(d.Scale, n), 0, strings)));
         yield return new("rod", w.Rod, new((d.Neck.Rod.Start + d.Neck.Rod.End) / 2, 0, glue - d.Neck.Rod.Depth / 2));
         yield return Weighed.Each("strings", w.String, posts.Select(p => new PartPoint((p.X + d.Scale) / 2, p.Y / 2, strings)));
-        yield return Weighed.Each("neck screws", w.NeckScrews / 4, HeelScrews.Of(d.Neck.Heel.Screws, joint).Select(p => new PartPoint(p.X, p.Y, -d.Body.Thickness)));
+        if (d.Neck.Joint == JointKind.BoltOn)
+            yield return Weighed.Each("neck screws", w.NeckScrews / 4, HeelScrews.Of(d.Neck.Heel.Screws, joint).Select(p => new PartPoint(p.X, p.Y, -d.Body.Thickness)));
         yield return new("bridge", w.Bridge, new(d.Scale + (d.Body.Bridge.PlateFrom + d.Body.Bridge.PlateTo) / 2, 0, 0));
         yield return Weighed.Each("pickups", w.Pickup, d.Body.Pickups.Select(p => new PartPoint(p.CentreX, 0, -p.Depth / 2)));
         yield return Weighed.Each("strap buttons", w.StrapButton, StrapButtons.Of(d.Body, body.Outline).Select(b => b.Foot));

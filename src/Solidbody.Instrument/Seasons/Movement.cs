@@ -11,7 +11,7 @@ namespace Solidbody.Instrument.Seasons;
 /// <param name="Widths">Every width that matters, and how far it moves.</param>
 public sealed record Movement(double Built, double Driest, double Wettest, ImmutableArray<MovingWidth> Widths)
 {
-    /// <summary>The neck's heel in its pocket; null where there is none.</summary>
+    /// <summary>A bolt-on neck's heel in its pocket; null where there is none, or where glue fills it.</summary>
     public JointPlay? Pocket { get; init; }
     /// <summary>The cover of the controls in its ledge, along its long side and across it.</summary>
     public ImmutableArray<JointPlay> Cover { get; init; } = [];
@@ -28,7 +28,7 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
         var air = new Air(d.Seasons.Built.Moisture, d.Seasons.Driest.Moisture, d.Seasons.Wettest.Moisture);
         var (body, neck, board) = (Sawn(d, d.Body.Wood, d.Body.Grain), Sawn(d, d.Neck.Wood, d.Neck.Grain), Sawn(d, d.Fretboard.Wood, d.Fretboard.Grain));
         var joint = NeckJoint.Of(d);
-        var heel = air.Moves("neck at the heel", neck, joint.HeelWidth);
+        var heel = air.Moves("neck at the heel", neck, 2 * Tenon.HalfWidth(d) ?? joint.HeelWidth);
         var pocket = air.Moves("neck pocket", body, 2 * BodyMaker.PocketHalfWidth(d, joint.HeelEnd));
         var boardEnd = air.Moves("fretboard at its end", board, d.Fretboard.WidthAtEnd);
         var (hasNeck, hasBoard) = (parts.Any(p => p.Name == "neck"), parts.Any(p => p.Name == "fretboard"));
@@ -39,7 +39,7 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
             .. hasBoard ? [air.Moves("fretboard at the nut", board, d.Nut.Width), boardEnd] : Array.Empty<MovingWidth>(),
         ])
         {
-            Pocket = hasNeck ? JointPlay.Of("neck in its pocket", heel, pocket) : null,
+            Pocket = hasNeck && d.Neck.Joint == JointKind.BoltOn ? JointPlay.Of("neck in its pocket", heel, pocket) : null,
             Cover = d.Body.Controls is { LedgeWidth: > 0, LedgeDepth: > 0 } c
                 ? [InLedge(air, body, c, "along", c.Length, Math.Sin(c.Angle)), InLedge(air, body, c, "across", c.Width, Math.Cos(c.Angle))]
                 : [],

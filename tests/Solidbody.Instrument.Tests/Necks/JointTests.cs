@@ -98,4 +98,16 @@ public class JointTests
         Assert.Equal(Designer.Design(Workshop.Guitar).Part("neck").Outline.Area, design.Part("neck").Outline.Area, 1e-9);
         Assert.Null(design.Figures.NeckScrews);
     }
+
+    [Fact]
+    // A mortise of 38.2 mm round a tenon of 38 mm moves by its own width; glued, it has no play to lose, and no screws to weigh.
+    public void A_tenon_is_neither_screwed_nor_loose()
+    {
+        var design = Designer.Design(Set(38, 19.05));
+        Assert.Equal(38, design.Figures.Movement!.Widths.Single(w => w.What == "neck at the heel").Width, 1e-9);
+        Assert.Null(design.Figures.Movement.Pocket);
+        Assert.DoesNotContain(design.Findings, f => f.Code is "MOVE-01" or "MOVE-02");
+        Assert.DoesNotContain(design.Figures.Balance!.Things, t => t.Name == "neck screws");
+        Assert.Contains(Designer.Design(Workshop.Guitar).Figures.Balance!.Things, t => t.Name == "neck screws");
+    }
 }
