@@ -46,6 +46,9 @@ public sealed record Figures
     /// <summary>How the wood moves with the seasons; null without parts.</summary>
     public Movement? Movement { get; init; }
 
+    /// <summary>How the hand comes at the highest frets, bass side and treble; empty without a body. Right-handed.</summary>
+    public ImmutableArray<Reach> Reach { get; init; } = [];
+
     /// <summary>Cover plates to make from sheet: outline and screws. Right-handed.</summary>
     public ImmutableArray<CoverPlate> Covers { get; init; } = [];
 

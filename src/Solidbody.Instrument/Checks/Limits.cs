@@ -50,6 +50,9 @@ internal static class Limits
     public const double CrownFall = 3;
     /// <summary>Board between an end slot and the board's end; an overhanging board to a pickup's cavity, and above the body.</summary>
     public const double SlotToEnd = 2, OverhangToPickup = 1, OverhangAboveBody = 0.3;
+    /// <summary>For the hand on the treble side: frets that may lie over the body, wood from the playing face to the back at the last of them, clear width of the cutaway.</summary>
+    public const int FretsOverBody = 6;
+    public const double HeelForHand = 65, CutawayRoom = 20;
     /// <summary>Board outside the outer string; string inside a pickup's cavity; board left under a fret slot's end, and under a dot.</summary>
     public const double StringToEdge = 2, StringInPickup = 2, UnderSlot = 0.8, UnderDot = 1, DotToSlot = 0.3;
 }

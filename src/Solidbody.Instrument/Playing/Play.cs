@@ -46,6 +46,7 @@ internal static class Play
             Intonation = intonation,
             Balance = balance,
             WoodBill = bill,
+            Reach = Reach.Of(d, parts[0], parts[1].Back),
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
@@ -59,6 +60,7 @@ internal static class Play
         findings.AddRange(PathChecks.Of(d, figures.Paths));
         findings.AddRange(intoned);
         findings.AddRange(BalanceChecks.Of(d, balance));
+        findings.AddRange(ReachChecks.Of(figures.Reach));
         findings.AddRange(bill.Findings);
         return (figures, findings.ToImmutable());
     }

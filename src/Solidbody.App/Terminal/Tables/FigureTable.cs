@@ -23,6 +23,7 @@ public sealed record FigureTable(string Name, string Title, string Missing, Func
         new("bend", "The neck under its strings, rod slack", "not worked out: it takes the strings, and the stiffness of neck and fretboard.", NeckTables.Bend),
         new("wood-loads", "Where the neck's wood is worked hardest, and its strength over that", "not worked out: it takes the strings, and the stiffness of neck and fretboard.", NeckTables.Loads),
         new("walls", "Least wood in the body, thinnest first", "none thin enough to name.", BodyTables.Walls),
+        new("reach", "Frets on the body, last behind cutaway, heel there, room to horn", "not worked out: the body is bought.", BodyTables.Reach),
         new("movement", "Widths from the driest to the wettest air", "not worked out.", WoodTables.Movement),
         new("mass", "What it weighs, and where", "not worked out: the density of a wood is missing.", WoodTables.Mass),
         new("balance", "Let go on the strap: angle of rest and of hold, force at the nut", "not worked out: it takes every wood's density and two strap buttons.", WoodTables.Balance),
