@@ -24,9 +24,15 @@ public sealed record SourceDefinitions(InstrumentDefinition? Instrument, ShopDef
 }
 
 /// <summary>An instrument worked out for a shop, without programs.</summary>
-public sealed record WorkedOut(Design Design, Plan Plan)
+/// <param name="Findings">Of design and plan; those the person overrode carry their reason.</param>
+public sealed record WorkedOut(Design Design, Plan Plan, ImmutableArray<Finding> Findings)
 {
-    public ImmutableArray<Finding> Findings => [.. Design.Findings, .. Plan.Findings];
+    /// <summary>Where no part could be drawn there is nothing to go on with: overrides have no say.</summary>
+    public static WorkedOut Of(Design design, Plan plan)
+    {
+        ImmutableArray<Finding> findings = [.. design.Findings, .. plan.Findings];
+        return new(design, plan, design.Parts.IsEmpty ? findings : Overriding.Of(findings, design.Definition.Overrides));
+    }
 }
 
 /// <summary>The main job, arrow by arrow: every command, and later every page, goes this way.</summary>
@@ -44,7 +50,7 @@ public static class MainJob
     public static WorkedOut WorkOut(InstrumentDefinition instrument, ShopDefinition shop)
     {
         var design = Designer.Design(instrument);
-        return new(design, Planner.Plan(design, shop));
+        return WorkedOut.Of(design, Planner.Plan(design, shop));
     }
 
     public static MadePrograms MakePrograms(Plan plan, ShopDefinition shop, IProgress<string>? progress, CancellationToken cancel) =>

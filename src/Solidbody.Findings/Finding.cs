@@ -12,4 +12,8 @@ public sealed record Finding(string Code, Severity Severity, string Place, strin
 {
     /// <summary>The thing that is wrong, in one clause; the code's own sentence.</summary>
     public required string Title { get; init; }
+    /// <summary>Why the person goes on all the same; null where they have not said so.</summary>
+    public string? OverriddenBecause { get; init; }
+    /// <summary>Whether programs must not be written.</summary>
+    public bool KeepsProgramsBack => Severity == Severity.Stops && OverriddenBecause is null;
 }

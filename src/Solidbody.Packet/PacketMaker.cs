@@ -95,6 +95,7 @@ public static class PacketMaker
             Next = at + 1 < input.SetUps.Length ? input.SetUps[at + 1].Title : null,
             Sheet = at + 1,
             Sheets = input.SetUps.Length,
+            Overridden = [.. input.Findings.Where(f => f.OverriddenBecause is not null)],
             Proof = $"{(input.Proof.Passes ? "proved" : "not proved")}, {ContentMark(input.Texts)}",
         };
     }

@@ -141,6 +141,15 @@ public sealed partial class TableReader
         return or ?? "";
     }
 
+    /// <summary>A short text on one line; null when the person did not write it.</summary>
+    public string? TextIfGiven(string key, int longest, string what)
+    {
+        if (Has(key)) return Text(key, longest, null, what);
+        _known.Add(key);
+        _file.Note(new KeyNote(Path, Element, key, $"a text of 1 to {longest} characters", "not given", what));
+        return null;
+    }
+
     /// <summary>A text with a form of its own, such as a note's name. It must be given.</summary>
     /// <param name="allowed">The form in words, with an example.</param>
     /// <param name="read">Null for a text that has not the form.</param>

@@ -80,7 +80,7 @@ internal static class Scenes
             Sheet = 3,
             Sheets = 5,
             Proof = "proved, b2 9e 55",
-            Overridden = [new(new("REACH-02", Severity.Warns, "volute", "36 mm", "34 mm", "shop file", "a longer cutter") { Title = "flutes too short at the volute" }, "tapered ⌀6 on order, will sand the last 2 mm")],
+            Overridden = [new("CUTTER-02", Severity.Stops, "volute", "36 mm", "34 mm", "shop file", "a longer cutter") { Title = "flutes too short at the volute", OverriddenBecause = "tapered ⌀6 on order, will sand the last 2 mm" }],
         };
     }
 

@@ -110,7 +110,7 @@ internal static class Packets
     private static readonly Gen<Finding> Findings =
         from severity in Gen.Enum<Severity>()
         from t in Texts.Array[7]
-        select new Finding(t[0], severity, t[1], t[2], t[3], t[4], t[5]) { Title = t[6] };
+        select new Finding(t[0], severity, t[1], t[2], t[3], t[4], t[5]) { Title = t[6], OverriddenBecause = severity == Severity.Stops ? t[0] : null };
 
     public static readonly Gen<PacketIndex> Indexes =
         from texts in Texts.Array[3]

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Solidbody.App.Terminal;
-using Solidbody.Findings;
 
 namespace Solidbody.App.Commands;
 
@@ -21,6 +20,6 @@ public static class CheckCommand
         var findings = MainJob.WorkOut(instrument, shop).Findings;
         FindingsView.Write(screen, findings);
         screen.Line($"{instrument.Name}, in {shop.Name}: {FindingsView.Tally(findings)}.");
-        return findings.Any(f => f.Severity == Severity.Stops) ? ExitCode.Stopped : ExitCode.Good;
+        return findings.Any(f => f.KeepsProgramsBack) ? ExitCode.Stopped : ExitCode.Good;
     }
 }

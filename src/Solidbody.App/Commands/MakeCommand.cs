@@ -50,7 +50,7 @@ public static class MakeCommand
         return ExitCode.Good;
     }
 
-    private static bool Stops(IEnumerable<Finding> findings) => findings.Any(f => f.Severity == Severity.Stops);
+    private static bool Stops(IEnumerable<Finding> findings) => findings.Any(f => f.KeepsProgramsBack);
 
     private static int Refuse(Screen screen, PacketRefusal refusal)
     {

@@ -10,7 +10,7 @@ public static class FindingsView
     {
         ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(findings);
-        foreach (var finding in findings.OrderByDescending(f => f.Severity)) Write(screen, finding);
+        foreach (var finding in findings.OrderByDescending(f => f.KeepsProgramsBack).ThenByDescending(f => f.Severity)) Write(screen, finding);
     }
 
     public static void Write(Screen screen, IEnumerable<Mistake> mistakes)
@@ -29,10 +29,12 @@ public static class FindingsView
     public static string Tally(IReadOnlyCollection<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
+        var overridden = findings.Count(f => f.OverriddenBecause is not null);
         var sums = new[] { (Severity.Stops, "stop"), (Severity.Warns, "warn"), (Severity.Notes, "note") }
-            .Select(kind => (Count: findings.Count(f => f.Severity == kind.Item1), Verb: kind.Item2))
+            .Select(kind => (Count: findings.Count(f => f.Severity == kind.Item1 && f.OverriddenBecause is null), Verb: kind.Item2))
             .Where(sum => sum.Count > 0)
-            .Select(sum => sum.Count == 1 ? $"1 {sum.Verb}s" : $"{sum.Count} {sum.Verb}");
+            .Select(sum => sum.Count == 1 ? $"1 {sum.Verb}s" : $"{sum.Count} {sum.Verb}")
+            .Concat(overridden > 0 ? [$"{overridden} overridden"] : []);
         return findings.Count == 0 ? "no findings" : string.Join(", ", sums);
     }
 
@@ -49,5 +51,6 @@ public static class FindingsView
         screen.Paragraph("       is       ", finding.Figure);
         screen.Paragraph("       allowed  ", $"{finding.Limit} ({finding.Source})");
         screen.Paragraph("       try      ", finding.Remedy);
+        if (finding.OverriddenBecause is { } reason) screen.Paragraph("       overridden by you: ", reason);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Materials;
 
@@ -39,6 +40,8 @@ public sealed record InstrumentDefinition
     public BuyingDefinition Buying { get; init; } = new();
     /// <summary>Woods whose figures or price the person gives.</summary>
     public ImmutableArray<OwnWood> Woods { get; init; } = [];
+    /// <summary>Findings the person goes on against.</summary>
+    public ImmutableArray<Override> Overrides { get; init; } = [];
 
     /// <summary>The wood of that key with its figures: the person's own, or the table's; null where neither knows it.</summary>
     public Wood? WoodOf(string key) => Woods.FirstOrDefault(w => w.Wood.Key == key)?.Wood ?? Materials.Woods.Find(key);

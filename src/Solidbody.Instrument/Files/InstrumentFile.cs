@@ -73,6 +73,7 @@ public static class InstrumentFile
             Buying = BuyingSection.Read(file.Table("buying")),
             Seasons = SeasonsSection.Read(file.Table("seasons")),
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
+            Overrides = OverrideSection.Read(file),
         };
         ActionSection.RefuseTheFreeMeasure(definition.Action.Free, action, neck, body);
         return definition;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Solidbody.Findings;
 using Solidbody.Packet.Drawing;
 using Solidbody.Programs;
 
@@ -22,15 +21,13 @@ internal static class Notes
         yield return new("Hold-down", [setUp.HoldDown + "."]);
         if (!setUp.Tabs.IsEmpty) yield return new("Leave on", [Tabs(setUp)]);
         foreach (var o in input.Overridden)
-            yield return new("Overridden by you", [$"{Word(o.Finding.Severity)} {o.Finding.Code}, {o.Finding.Title}: “{o.Reason}”"], Boxed: true);
+            yield return new("Overridden by you", [$"{o.Code}, {o.Place}: {o.Title}. “{o.OverriddenBecause}”"], Boxed: true);
         if (!setUp.Programs.IsEmpty) yield return new("The cutter moves in", Swept(setUp));
         if (undrawn.Count > 0) yield return new("Not drawn, no room", [.. undrawn]);
     }
 
     public static Note? Before(SetUp setUp) => setUp.Before.IsEmpty ? null : new("First, by hand", setUp.Before, Steps: true);
     public static Note? After(SetUp setUp) => setUp.After.IsEmpty ? null : new("Afterwards, by hand", setUp.After, Steps: true);
-
-    private static string Word(Severity severity) => severity switch { Severity.Stops => "Stops", Severity.Warns => "Warns", _ => "Notes" };
 
     private static string Tabs(SetUp setUp)
     {

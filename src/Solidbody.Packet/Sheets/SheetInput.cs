@@ -33,9 +33,6 @@ public sealed record SheetInput
     public required string Proof { get; init; }
     /// <summary>Which change of the instrument file this is.</summary>
     public string Change { get; init; } = "1";
-    /// <summary>Findings the person overrode, with the reason given.</summary>
-    public ImmutableArray<Overridden> Overridden { get; init; } = [];
+    /// <summary>Findings the person overrode, each with its reason.</summary>
+    public ImmutableArray<Finding> Overridden { get; init; } = [];
 }
-
-/// <summary>A finding that stands, and why the person goes on all the same.</summary>
-public sealed record Overridden(Finding Finding, string Reason);

@@ -116,7 +116,7 @@ internal sealed class IndexReader(MistakeList mistakes)
 
     private static Finding Finding(ObjectReader finding) => new(finding.Text("code"), finding.Word("severity", PacketWords.Severities), finding.Text("place"),
         finding.Text("figure"), finding.Text("limit"), finding.Text("source"), finding.Text("remedy"))
-    { Title = finding.Text("title") };
+    { Title = finding.Text("title"), OverriddenBecause = finding.TextIfGiven("overriddenBecause") };
 
     private static Tab Tab(ObjectReader tab)
     {

@@ -153,6 +153,7 @@ internal sealed class IndexWriter
         _json.WriteString("limit", finding.Limit);
         _json.WriteString("source", finding.Source);
         _json.WriteString("remedy", finding.Remedy);
+        if (finding.OverriddenBecause is { } reason) _json.WriteString("overriddenBecause", reason);
     }
 
     private void File(string name)

@@ -36,6 +36,13 @@ internal sealed class ObjectReader
 
     public string Text(string key) => Find(key, JsonTokenType.String, "a text")?.Text ?? "";
 
+    /// <summary>A text that may be missing.</summary>
+    public string? TextIfGiven(string key)
+    {
+        _asked.Add(key);
+        return Peek(key) is null ? null : Text(key);
+    }
+
     /// <summary>A text that obeys a rule.</summary>
     public string Text(string key, Predicate<string> obeys, string rule)
     {

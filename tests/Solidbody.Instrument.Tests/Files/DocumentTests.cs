@@ -13,6 +13,8 @@ public class DocumentTests
 
     const string OwnWood = "[[woods]]\nkey = \"plum\"\n";
 
+    const string GoneOn = "[[override]]\nfinding = \"WALL-02\"\nreason = \"a back of maple\"\n";
+
     const string Begin = "<!-- keys -->\n", End = "<!-- end of keys -->";
 
     [Fact]
@@ -22,7 +24,7 @@ public class DocumentTests
             ("six strings, 25 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n")),
             ("four strings, 34 in", InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 863.6\n"))],
             [
-                .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood),
+                .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood + GoneOn),
                 .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n[body.outline]\n" + Shelf.Svg, Shelf.OfTheSchool),
                 .. InstrumentFile.Keys(Repository.ReadExample("school-bought-neck.toml")).Where(n => n.Table.StartsWith("bought", StringComparison.Ordinal)),
                 .. InstrumentFile.Keys(Repository.ReadExample("school-bought-body.toml")).Where(n => n.Table.StartsWith("bought", StringComparison.Ordinal)),

@@ -74,7 +74,7 @@ public class InstrumentFileTests
 
     public static TheoryData<string, string> EachMistake => new()
     {   // added to the minimal file; the one mistake
-        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, scale_bass, scale_treble, perpendicular_fret, strings, frets, woods, nut, fretboard, neck, headstock, body, action, weights, hanging, buying, seasons, tuning | did you mean `strings`?" },
+        { "string = 6", "4,1: unknown key `string` at the top level | units, name, hand, scale, scale_bass, scale_treble, perpendicular_fret, strings, frets, woods, nut, fretboard, neck, headstock, body, action, weights, hanging, buying, seasons, tuning, override | did you mean `strings`?" },
         { "hand = \"lefty\"", "4,8: `hand` is \"lefty\" | right or left | did you mean \"left\"?" },
         { "strings = 12", "4,11: `strings` is 12 | 4 to 9 | give a whole number from 4 to 9" },
         { "[nut]\nwidth = 430", "5,9: `nut.width` is 430 | 25 mm to 120 mm | give a length within 25 mm to 120 mm" },
