@@ -9,6 +9,7 @@ namespace Solidbody.Proof;
 public sealed class ColumnField
 {
     private readonly float[] upper, underside;
+    private readonly double bottom, top;
 
     /// <param name="grid">Its columns, part frame.</param>
     /// <param name="bottom">Lower face of the uncut blank, part frame.</param>
@@ -16,6 +17,7 @@ public sealed class ColumnField
     public ColumnField(Grid grid, double bottom, double top)
     {
         Grid = grid;
+        (this.bottom, this.top) = (bottom, top);
         // A row has room for one vector beyond its columns, so that runs need no mask; no wood stands there.
         Stride = grid.Columns + Vector<float>.Count - 1;
         upper = new float[Stride * grid.Rows];
@@ -34,6 +36,9 @@ public sealed class ColumnField
 
     /// <summary>Heights as a side sees them: z for the front, −z for the back.</summary>
     internal float[] Surface(Side side) => side == Side.Front ? upper : underside;
+
+    /// <summary>Height of the uncut blank's face on a side, as that side sees it.</summary>
+    internal double Highest(Side side) => side == Side.Front ? top : -bottom;
 
     /// <summary>Upper face, part frame.</summary>
     public float Top(int column, int row) => upper[row * Stride + column];
