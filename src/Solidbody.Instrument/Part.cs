@@ -120,6 +120,15 @@ public sealed record HandBore(string Name, PartPoint A, PartPoint B, double Diam
     public bool FromEdge { get; init; }
     /// <summary>The face it starts from; null when it starts in a room or at the edge.</summary>
     public Side? FromFace { get; init; }
-    /// <summary>Whether it is made while the blank is still in pieces.</summary>
-    public bool BeforeGlueUp { get; init; }
+    /// <summary>The glue-up it is made before, while the blank is still in pieces; null when it is made in the finished part.</summary>
+    public GlueUp? Before { get; init; }
+}
+
+/// <summary>What is glued together before a blank is cut.</summary>
+public enum GlueUp
+{
+    /// <summary>The halves, side by side.</summary>
+    Halves,
+    /// <summary>A top on the body.</summary>
+    Top,
 }

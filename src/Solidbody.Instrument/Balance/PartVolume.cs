@@ -23,7 +23,22 @@ public sealed record PartVolume(double Volume, PartPoint Centre)
         AddColumns(ref sum, shape, along, across);
         foreach (var slot in part.Slots) if (!slot.Scribed) TakeSlot(ref sum, part, slot);
         foreach (var bore in part.HandBores) TakeBore(ref sum, shape, bore);
-        return new(sum.Volume, new(sum.X / sum.Volume, sum.Y / sum.Volume, sum.Z / sum.Volume));
+        return sum.Whole(part);
+    }
+
+    /// <summary>What of a part lies below a level, and what lies above it: two woods glued on that plane. Together they are the part. For a part without slots.</summary>
+    public static (PartVolume Below, PartVolume Above) Split(Part part, double level)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        var (shape, below, above) = (new PartShape(part), new Sum { To = level }, new Sum { From = level });
+        AddColumns(ref below, shape, Along, Across);
+        AddColumns(ref above, shape, Along, Across);
+        foreach (var bore in part.HandBores)
+        {
+            TakeBore(ref below, shape, bore);
+            TakeBore(ref above, shape, bore);
+        }
+        return (below.Whole(part), above.Whole(part));
     }
 
     /// <summary>The box is divided evenly, so that square ends are met exactly.</summary>
@@ -37,7 +52,7 @@ public sealed record PartVolume(double Volume, PartPoint Centre)
             var row = new Grid(box.X0, y - cell / 2, cell, along, 1);
             shape.SampleRow(row, 0, columns);
             for (var c = 0; c < along; c++)
-                if (!columns[c].IsEmpty) sum.Add(row.X(c), y, (columns[c].Top + columns[c].Bottom) / 2, cell * step * (columns[c].Top - columns[c].Bottom));
+                if (!columns[c].IsEmpty) sum.AddColumn(row.X(c), y, columns[c], cell * step);
         }
     }
 
@@ -63,14 +78,23 @@ public sealed record PartVolume(double Volume, PartPoint Centre)
             var t = (i + 0.5) / steps;
             var (x, y, z) = (a.X + t * (b.X - a.X), a.Y + t * (b.Y - a.Y), a.Z + t * (b.Z - a.Z));
             var column = shape.At(new(x, y));
-            if (!column.IsEmpty && z > column.Bottom && z < column.Top) sum.Add(x, y, z, -Math.PI / 4 * bore.Diameter * bore.Diameter * length / steps);
+            if (!column.IsEmpty && sum.Holds(z) && z > column.Bottom && z < column.Top) sum.Add(x, y, z, -Math.PI / 4 * bore.Diameter * bore.Diameter * length / steps);
         }
     }
 
-    /// <summary>Volume and its moments.</summary>
-    private struct Sum
+    /// <summary>Volume and its moments, of what lies between two levels.</summary>
+    private struct Sum()
     {
         public double Volume, X, Y, Z;
+        public double From = double.NegativeInfinity, To = double.PositiveInfinity;
+
+        public readonly bool Holds(double z) => z > From && z <= To;
+
+        public void AddColumn(double x, double y, DesignColumn column, double area)
+        {
+            var (bottom, top) = (Math.Max(column.Bottom, From), Math.Min(column.Top, To));
+            if (top > bottom) Add(x, y, (top + bottom) / 2, area * (top - bottom));
+        }
 
         public void Add(double x, double y, double z, double volume)
         {
@@ -79,5 +103,10 @@ public sealed record PartVolume(double Volume, PartPoint Centre)
             Y += volume * y;
             Z += volume * z;
         }
+
+        /// <summary>Where nothing is left, nothing weighs: its centre is the part's own.</summary>
+        public readonly PartVolume Whole(Part part) => Volume > 0
+            ? new(Volume, new(X / Volume, Y / Volume, Z / Volume))
+            : new(0, new(part.Bounds.Plan.Centre.X, part.Bounds.Plan.Centre.Y, (part.Bounds.Z0 + part.Bounds.Z1) / 2));
     }
 }

@@ -22,17 +22,17 @@ public sealed record Weighed(string Name, double Mass, PartPoint Centre)
     public static Weighed Each(string name, double mass, IEnumerable<PartPoint> places) => Together(name, [.. places.Select(p => new Weighed(name, mass, p))]);
 }
 
-/// <summary>The instrument's wood, part by part.</summary>
+/// <summary>The instrument's wood, part by part and kind by kind.</summary>
 internal static class WoodWeights
 {
     /// <returns>Null when a wood's density is not known.</returns>
-    public static ImmutableArray<Weighed>? Of(InstrumentDefinition d, ImmutableArray<Part> parts, ImmutableArray<PartVolume> volumes)
+    public static ImmutableArray<Weighed>? Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
         var weights = ImmutableArray.CreateBuilder<Weighed>();
-        foreach (var (part, wood) in parts.Zip(volumes))
+        foreach (var wood in woods)
         {
-            if (DensityOf(d, part.Wood) is not { } density) return null;
-            weights.Add(new(part.Name, density * wood.Volume, wood.Centre with { Z = wood.Centre.Z + DatumAboveBody(d, part.Name) }));
+            if (DensityOf(d, wood.Wood) is not { } density) return null;
+            weights.Add(new(wood.Name, density * wood.Volume.Volume, wood.Volume.Centre with { Z = wood.Volume.Centre.Z + DatumAboveBody(d, wood.Part.Name) }));
         }
         return weights.ToImmutable();
     }

@@ -5,7 +5,7 @@ using Solidbody.Instrument.Bodies;
 namespace Solidbody.Instrument.Balance;
 
 /// <summary>What the instrument weighs, where its centre of gravity lies, and how it hangs and sits. All in the right-handed instrument: its mirror image does the same.</summary>
-/// <param name="Things">Each part of wood, and everything bought.</param>
+/// <param name="Things">Each wood of each part, and everything bought.</param>
 /// <param name="Whole">All together.</param>
 /// <param name="Hangs">From the strap; null without two buttons or where the strap does not reach.</param>
 /// <param name="Sits">On the thigh.</param>
@@ -17,12 +17,11 @@ public sealed record WeightBalance(ImmutableArray<Weighed> Things, Weighed Whole
 
     /// <returns>Null where a wood's density is not known.</returns>
     /// <param name="d">The definition.</param>
-    /// <param name="parts">Right-handed.</param>
-    /// <param name="volumes">Of each part.</param>
-    public static WeightBalance? Of(InstrumentDefinition d, ImmutableArray<Part> parts, ImmutableArray<PartVolume> volumes)
+    /// <param name="woods">Of all its parts, right-handed.</param>
+    public static WeightBalance? Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
         ArgumentNullException.ThrowIfNull(d);
-        if (parts.FirstOrDefault(p => p.Name == "body") is not { } body || WoodWeights.Of(d, parts, volumes) is not { } wood) return null;
+        if (woods.FirstOrDefault(p => p.Name == "body")?.Part is not { } body || WoodWeights.Of(d, woods) is not { } wood) return null;
         ImmutableArray<Weighed> things = [.. wood, .. HardwareWeights.Of(d, body, wood.First(w => w.Name == "body").Centre).Where(t => t.Mass > 0)];
         var setting = Setting.Of(d, body);
         var whole = Weighed.Together("whole instrument", things);

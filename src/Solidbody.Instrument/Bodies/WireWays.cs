@@ -52,7 +52,7 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         // A sloped bore may pass at any height between the two rooms' own.
         var obstacles = WireClearance.Obstacles(holes, pockets, Math.Min(heightA.Value.Low, heightB.Value.Low) - r, Math.Max(heightA.Value.High, heightB.Value.High) + r);
         var (a, b) = WireLine.Between(from, to, way.Diameter, obstacles, plan);
-        if (way.Made == WireMaking.Ploughed) return Ploughed(way, from, to, heightA.Value, heightB.Value, d, out finding);
+        if (way.Made == WireMaking.Ploughed) return UnderTop(way, (from, a), (to, b), heightA.Value, heightB.Value, d) ?? Ploughed(way, from, to, heightA.Value, heightB.Value, d, out finding);
         var drilling = new WireDrilling(way, d.Body.LongDrill, thickness, pockets.FirstOrDefault(p => p.Name == RoomNames.NeckPocket), NeckJoint.Of(d).ShoulderX);
         if (drilling.Bore((from, a), (to, b)) is { } bore) return bore with { FromFace = from.Region is null || to.Region is null ? Side.Front : null };
         finding = WireFindings.DrillDoesNotFit(way, drilling.WhyNot);
@@ -68,7 +68,17 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         if (finding is not null) return null;
         var z = (low + high) / 2;
         return new($"wire way {way.From} to {way.To}", new(endA!.Value.X, 0, z), new(endB!.Value.X, 0, z), way.Diameter, "as a groove in the mating edges, half in each")
-        { ForWires = true, Into = [way.From, way.To], BeforeGlueUp = true };
+        { ForWires = true, Into = [way.From, way.To], Before = GlueUp.Halves };
+    }
+
+    /// <summary>A groove in the face a top is glued on: straight from room to room, where both reach so high; null else.</summary>
+    private static HandBore? UnderTop(WireWayDefinition way, (WireRoom Room, Point2 End) from, (WireRoom Room, Point2 End) to, (double Low, double High) a, (double Low, double High) b, InstrumentDefinition d)
+    {
+        if (d.Body.Top is not { } top || from.Room.Region is null || to.Room.Region is null) return null;
+        var z = top.GluePlane - way.Diameter / 2;
+        return z < Math.Max(a.Low, b.Low) || z > Math.Min(a.High, b.High) ? null
+            : new($"wire way {way.From} to {way.To}", new(from.End.X, from.End.Y, z), new(to.End.X, to.End.Y, z), way.Diameter, "as a groove in the face under the top, as deep as it is wide")
+            { ForWires = true, Into = [way.From, way.To], Before = GlueUp.Top };
     }
 
     /// <summary>Heights a bore's middle may have inside a room; null when the room is too shallow.</summary>

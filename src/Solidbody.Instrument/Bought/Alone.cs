@@ -52,7 +52,8 @@ internal sealed record Alone(ImmutableArray<Part> Parts, Figures Figures, Immuta
         var lays = StringLay.Of(d);
         var (heights, height) = StringHeight.Of(d, lays);
         var (intonation, intoned) = Intonation.Of(d, lays);
-        var (strings, movement, bill) = (StringTension.All(d), Movement.Of(d, parts), WoodBill.Of(d, parts, [.. parts.Select(PartVolume.Of)]));
+        var woods = PartWood.Of(d, parts);
+        var (strings, movement, bill) = (StringTension.All(d), Movement.Of(d, woods), WoodBill.Of(d, woods));
         var figures = Figures.None with
         {
             Tension = strings,
@@ -63,6 +64,6 @@ internal sealed record Alone(ImmutableArray<Part> Parts, Figures Figures, Immuta
             Movement = movement,
             WoodBill = bill,
         };
-        return (figures, [.. TensionChecks.Of(d, strings, figures.Retunings), .. height, .. intoned, .. WoodChecks.Of(d, parts), .. MovementChecks.Of(movement), .. bill.Findings]);
+        return (figures, [.. TensionChecks.Of(d, strings, figures.Retunings), .. height, .. intoned, .. WoodChecks.Of(d, woods), .. MovementChecks.Of(movement), .. bill.Findings]);
     }
 }

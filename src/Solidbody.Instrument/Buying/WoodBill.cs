@@ -5,7 +5,7 @@ using Solidbody.Instrument.Balance;
 namespace Solidbody.Instrument.Buying;
 
 /// <summary>What wood to buy for the instrument.</summary>
-/// <param name="Lines">One a part.</param>
+/// <param name="Lines">One a part; of a body with a top one for each of its woods.</param>
 public sealed record WoodBill(ImmutableArray<BoardLine> Lines)
 {
     /// <summary>A board foot, mm³: 144 cubic inches by its definition, the inch 25.4 mm.</summary>
@@ -24,24 +24,22 @@ public sealed record WoodBill(ImmutableArray<BoardLine> Lines)
         : [];
 
     /// <param name="d">The definition.</param>
-    /// <param name="parts">Its parts.</param>
-    /// <param name="volumes">Of each.</param>
-    public static WoodBill Of(InstrumentDefinition d, ImmutableArray<Part> parts, ImmutableArray<PartVolume> volumes)
+    /// <param name="woods">Of all its parts.</param>
+    public static WoodBill Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
         ArgumentNullException.ThrowIfNull(d);
-        return new([.. parts.Zip(volumes).Select(p => Line(d, p.First, p.Second))]);
+        return new([.. woods.Select(w => Line(d, w))]);
     }
 
-    private static BoardLine Line(InstrumentDefinition d, Part part, PartVolume volume)
+    private static BoardLine Line(InstrumentDefinition d, PartWood wood)
     {
-        var (box, buying) = (part.Bounds, d.Buying);
-        var pieces = part.Name == "body" ? d.Body.Pieces : 1;
-        var price = d.Woods.FirstOrDefault(w => w.Wood.Key == part.Wood)?.Price;
-        return new(part.Name, part.Wood, pieces, box.Length + 2 * buying.Margin, box.Width / pieces + 2 * buying.Margin, box.Thickness + buying.Planing, buying.Waste, volume.Volume, price);
+        var (box, buying) = (wood.Box, d.Buying);
+        var price = d.Woods.FirstOrDefault(w => w.Wood.Key == wood.Wood)?.Price;
+        return new(wood.Name, wood.Wood, wood.Boards, box.Length + 2 * buying.Margin, box.Width / wood.Boards + 2 * buying.Margin, box.Thickness + buying.Planing, buying.Waste, wood.Volume.Volume, price);
     }
 }
 
-/// <summary>Boards for one part.</summary>
+/// <summary>Boards for one part, or for one of its woods.</summary>
 /// <param name="Part">Its name.</param>
 /// <param name="Wood">Key.</param>
 /// <param name="Pieces">Side by side.</param>

@@ -7,7 +7,7 @@ namespace Solidbody.Instrument.Checks;
 
 internal static class BodyChecks
 {
-    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. ControlChecks.Of(d.Body, body), .. CavityChecks.Of(d.Body), .. TremoloChecks.Of(d.Body), .. ContourChecks.Of(d, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body)];
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body) => [.. ControlChecks.Of(d.Body, body), .. CavityChecks.Of(d.Body), .. TremoloChecks.Of(d.Body), .. ContourChecks.Of(d, body), .. TopChecks.Of(d.Body, body), .. Bridge(d, body), .. Pickups(d), .. Joint(d.Body, body), .. Edges(d.Body, body)];
 
     private static IEnumerable<Finding> Bridge(InstrumentDefinition d, Part body)
     {

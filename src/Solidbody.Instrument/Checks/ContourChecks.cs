@@ -48,7 +48,7 @@ internal static class ContourChecks
         if (side == Side.Front) yield return ("bridge plate", BridgePlace.Of(d).Plate(d.Body.Bridge).Loops[0].Points);
     }
 
-    private static IEnumerable<Point2> Inside(Part body)
+    internal static IEnumerable<Point2> Inside(Part body)
     {
         var box = body.Outline.Bounds;
         for (var x = box.X0 + Step / 2; x < box.X1; x += Step)

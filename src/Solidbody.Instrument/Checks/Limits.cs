@@ -22,6 +22,8 @@ internal static class Limits
     public const double LandAtEdge = 1;
     /// <summary>Wood left under pocket, pickup cavity, and control cavity.</summary>
     public const double UnderPocket = 15, UnderPickup = 8, UnderControls = 5;
+    /// <summary>A cap of another wood: a floor this near to the glue cannot be told from it; least layer left at the glue; bridge screw in the wood under the cap.</summary>
+    public const double GlueLine = 0.2, LeftAtGlue = 1, ScrewUnderTop = 5;
     /// <summary>Wood beyond a blind screw hole's tip; wood from a heel screw to the heel's side; screw to the joint of two pieces, beside the hole.</summary>
     public const double BeyondScrew = 1.5, ScrewToSide = 5, ScrewToJoint = 3;
     /// <summary>Rod channel to the heel's end; hollows of the back must let a 12.7 mm ball-end in with room to spare (docs/shapes.md).</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Findings;
+using Solidbody.Instrument.Balance;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument.Checks;
@@ -7,14 +8,14 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>Which figures of the woods chosen are missing: each wood once, with the parts made of it.</summary>
 internal static class WoodChecks
 {
-    public static IEnumerable<Finding> Of(InstrumentDefinition d, ImmutableArray<Part> parts)
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
-        foreach (var group in parts.GroupBy(p => p.Wood))
+        foreach (var group in woods.GroupBy(w => w.Wood))
         {
-            var (wood, names) = (d.WoodOf(group.Key), string.Join(", ", group.Select(p => p.Name)));
+            var (wood, names) = (d.WoodOf(group.Key), string.Join(", ", group.Select(w => w.Name)));
             if (wood?.Gravity is null) yield return WoodFindings.NoWeight(group.Key, names);
             if (wood?.RadialChange is null || wood.TangentialChange is null) yield return WoodFindings.NoMovement(group.Key, names);
-            var isNeck = group.Any(p => p.Name is "neck" or "fretboard");
+            var isNeck = group.Any(w => w.Name is "neck" or "fretboard");
             if (isNeck && Missing(wood) is { Length: > 0 } missing) yield return WoodFindings.NoStrength(group.Key, names, missing);
         }
     }

@@ -9,6 +9,8 @@ public sealed record BodyDefinition
     /// <summary>How its boards are sawn.</summary>
     public Grain Grain { get; init; } = Grain.Flat;
     public required double Thickness { get; init; }
+    /// <summary>A cap of another wood; null without one.</summary>
+    public TopDefinition? Top { get; init; }
     /// <summary>Pieces side by side: 1, or 2 joined on the centre line.</summary>
     public required int Pieces { get; init; }
     public required OutlineDefinition Outline { get; init; }

@@ -5,7 +5,7 @@ public enum WireMaking
 {
     /// <summary>With a long drill from a room's own opening, or from the neck pocket.</summary>
     Drilled,
-    /// <summary>As a groove while the blank is still in pieces.</summary>
+    /// <summary>As a groove while the blank is still in pieces: under the top, or in the joint of the halves.</summary>
     Ploughed,
 }
 

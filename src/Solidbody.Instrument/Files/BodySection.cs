@@ -34,6 +34,7 @@ static class BodySection
             Grain = SeasonsSection.ReadGrain(body, "flat", "how its boards are sawn: flat, or quarter, which moves about half as much"),
             Thickness = thickness,
             Pieces = pieces,
+            Top = TopSection.Read(body.Table("top"), basis),
             Outline = outline,
             Drawn = drawn,
             Pocket = pocket,

@@ -48,6 +48,7 @@ static class BoughtBodySection
     {
         Wood = r.Wood,
         Thickness = r.Thickness,
+        Top = null,
         Pocket = r.Pocket,
         Bridge = bridge,
         Pickups = [],

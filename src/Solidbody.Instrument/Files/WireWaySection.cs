@@ -21,7 +21,7 @@ static class WireWaySection
             if (or is null && way.IsSound && from == to) way.Refuse("to", $"the wire way goes from \"{from}\" to itself", "two different rooms", "name the other room");
             return new WireWayDefinition(from, to, way.Length("diameter", 2, 15, or?.Diameter ?? Signal, "of the bore, made by hand"))
             {
-                Made = way.Choice("made", [("drilled", WireMaking.Drilled), ("ploughed", WireMaking.Ploughed)], "drilled", "with a long drill, or as a groove in the joint before the glue-up"),
+                Made = way.Choice("made", [("drilled", WireMaking.Drilled), ("ploughed", WireMaking.Ploughed)], "drilled", "with a long drill, or as a groove before the glue-up: under the top, or in the joint"),
             };
         });
     }

@@ -24,8 +24,8 @@ internal static class Play
         var (intonation, intoned) = Intonation.Of(d, lays);
         var strings = StringTension.All(d);
         var retunings = Retuning.All(d, strings);
-        ImmutableArray<PartVolume> volumes = [.. parts.Select(PartVolume.Of)];
-        var (movement, balance, bill) = (Movement.Of(d, parts), WeightBalance.Of(d, parts, volumes), WoodBill.Of(d, parts, volumes));
+        var woods = PartWood.Of(d, parts);
+        var (movement, balance, bill) = (Movement.Of(d, woods), WeightBalance.Of(d, woods), WoodBill.Of(d, woods));
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
@@ -53,7 +53,7 @@ internal static class Play
         findings.AddRange(TensionChecks.Of(d, strings, retunings));
         findings.AddRange(StrengthChecks.Of(d, strings, figures.Bend));
         findings.AddRange(height);
-        findings.AddRange(WoodChecks.Of(d, parts));
+        findings.AddRange(WoodChecks.Of(d, woods));
         findings.AddRange(MovementChecks.Of(movement));
         findings.AddRange(JointChecks.Of(d, parts[0], figures.NeckScrews));
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));

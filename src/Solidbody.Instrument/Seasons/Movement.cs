@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Instrument.Balance;
 using Solidbody.Instrument.Bodies;
 using Solidbody.Materials;
 
@@ -20,9 +21,12 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
     /// <summary>Most the scale line can change along the grain over the whole range, mm: neglected everywhere else, for fret places keep their proportion.</summary>
     public double ScaleAtMost { get; init; }
 
+    /// <summary>A body with a top of another wood, which moves otherwise; null without one.</summary>
+    public TopCup? Top { get; init; }
+
     /// <param name="d">The definition.</param>
-    /// <param name="parts">Right-handed.</param>
-    public static Movement Of(InstrumentDefinition d, ImmutableArray<Part> parts)
+    /// <param name="woods">Of all its parts.</param>
+    public static Movement Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
         ArgumentNullException.ThrowIfNull(d);
         var air = new Air(d.Seasons.Built.Moisture, d.Seasons.Driest.Moisture, d.Seasons.Wettest.Moisture);
@@ -31,10 +35,11 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
         var heel = air.Moves("neck at the heel", neck, 2 * Tenon.HalfWidth(d) ?? joint.HeelWidth);
         var pocket = air.Moves("neck pocket", body, 2 * BodyMaker.PocketHalfWidth(d, joint.HeelEnd));
         var boardEnd = air.Moves("fretboard at its end", board, d.Fretboard.WidthAtEnd);
-        var (hasNeck, hasBoard) = (parts.Any(p => p.Name == "neck"), parts.Any(p => p.Name == "fretboard"));
+        var (hasNeck, hasBoard) = (woods.Any(w => w.Name == "neck"), woods.Any(w => w.Name == "fretboard"));
+        ImmutableArray<MovingWidth> bodies = [.. woods.Where(w => w.Part.Name == "body").Select(w => air.Moves($"{w.Name}, widest", Sawn(d, w.Wood, w.Grain), w.Box.Width))];
         return new(air.Built, air.Driest, air.Wettest,
         [
-            .. parts.Where(p => p.Name == "body").Select(p => air.Moves("body, widest", body, p.Bounds.Width)),
+            .. bodies,
             .. hasNeck ? [air.Moves("neck at the nut", neck, d.Nut.Width), heel, pocket] : Array.Empty<MovingWidth>(),
             .. hasBoard ? [air.Moves("fretboard at the nut", board, d.Nut.Width), boardEnd] : Array.Empty<MovingWidth>(),
         ])
@@ -43,6 +48,7 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
             Cover = d.Body.Controls is { LedgeWidth: > 0, LedgeDepth: > 0 } c
                 ? [InLedge(air, body, c, "along", c.Length, Math.Sin(c.Angle)), InLedge(air, body, c, "across", c.Width, Math.Cos(c.Angle))]
                 : [],
+            Top = d.Body.Top is { } top && bodies.Length == 2 ? TopCup.Of(d, top, bodies[0], bodies[1]) : null,
             FretEnds = hasBoard && boardEnd.Dry is { } change ? Math.Max(0, -change / 2) : null,
             ScaleAtMost = Moisture.MostChangeAlong(d.Scale, air.Driest, air.Wettest),
         };

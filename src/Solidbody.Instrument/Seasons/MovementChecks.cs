@@ -13,6 +13,7 @@ internal static class MovementChecks
         }
         foreach (var cover in m.Cover)
             if (cover.Least is { } room && !(room >= 0)) yield return MovementFindings.CoverJams(cover.What, room, cover.Season(room));
+        if (m.Top is { Most: { } rise } top && !(rise <= SeasonLimits.TopCup)) yield return MovementFindings.TopCups(rise, top.Width);
         if (m.FretEnds is { } ends && !(ends <= SeasonLimits.FretEnd)) yield return MovementFindings.FretEnds(ends);
     }
 }

@@ -23,6 +23,11 @@ public static class MovementFindings
             "take a quartersawn board, let it dry longer before the frets are dressed, or bind its edges.")
         { Title = "fret ends will stand out of the board" };
 
+    public static Finding TopCups(double rise, double width) =>
+        new("MOVE-05", Severity.Warns, "body, top", $"front rises or sinks by up to {Say.Mm(rise)} over a width of {Say.Mm(width)}", Say.AtMost(SeasonLimits.TopCup), Source + "; cupping after S. Timoshenko, J. Opt. Soc. Am. 11 (1925) 233, from memory",
+            "take a top and a body that move alike (wood, or saw cut), or a thinner top; finish both faces alike.")
+        { Title = "the top will cup the body" };
+
     public static Finding CoverJams(string what, double play, string season) =>
         new("MOVE-04", Severity.Warns, $"body, {what}, in the {season} air", $"{Say.Mm(-play)} too little room for the plate", Say.AtLeast(0), Source,
             "cut the plate smaller, or take a wood or a saw cut that moves less.")

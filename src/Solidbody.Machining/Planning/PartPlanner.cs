@@ -176,9 +176,19 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
 
     private WoodOnHand WoodFor()
     {
-        if (shop.Woods.FirstOrDefault(w => w.Wood == part.Wood) is { } own) return own;
-        if (!findings.Any(f => f.Code == "FEED-03")) findings.Add(FeedFindings.WoodNotOnHand(part.Name, part.Wood));
-        return new(part.Wood, 1);
+        if (part.Name != "body" || definition.Body.Top is not { } top || top.Wood == part.Wood) return OnHand(part.Wood);
+        // A cutter meets two woods in one pass: the smaller chip and the greater force of both.
+        WoodOnHand[] both = [OnHand(part.Wood), OnHand(top.Wood)];
+        return new(both.MaxBy(Force)!.Wood, both.Min(w => w.ChipLoad), both.Max(Force));
+    }
+
+    private static double Force(WoodOnHand wood) => wood.CuttingForce ?? CuttingForces.Default(Woods.Find(wood.Wood)?.Hardness ?? WoodHardness.Hard);
+
+    private WoodOnHand OnHand(string wood)
+    {
+        if (shop.Woods.FirstOrDefault(w => w.Wood == wood) is { } own) return own;
+        if (FeedFindings.WoodNotOnHand(part.Name, wood) is var missing && !findings.Contains(missing)) findings.Add(missing);
+        return new(wood, 1);
     }
 
     private RegistrationHole Dowel(string name, Point2 at, double depth) => new(name, at, shop.HoldDowns.DowelDiameter, depth);

@@ -39,13 +39,9 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
         var second = placement.ToWork(new(blank.Second.X, blank.Second.Y, 0));
         if (First)
         {
-            if (part.Name == "body" && definition.Body.Pieces > 1)
-            {
-                foreach (var bore in part.HandBores.Where(h => h.BeforeGlueUp))
-                    yield return Say($"Groove the {bore.Name} into the mating edge, {bore.Diameter:0.#} mm wide, before the glue-up: {bore.How}.");
-                yield return "Joint and glue the two halves on the centre line; leave them in the clamps for 24 hours.";
-            }
-            yield return Say($"Plane the blank to {b.Thickness:0.0} mm and cut it to {b.Length:0} × {b.Width:0} mm, grain along the length.");
+            if (part.Name == "body")
+                foreach (var line in BodyGlueUps()) yield return line;
+            yield return Say($"Plane the blank to {b.Thickness:0.0} mm{Kept} and cut it to {b.Length:0} × {b.Width:0} mm, grain along the length.");
             yield return Say($"Draw the centre line on both faces, {-b.Y0:0.0} mm from either long edge.");
             yield return Say($"Mark a cross on it {blank.First.X - b.X0:0.0} mm from the {Low} end and another {blank.Second.X - blank.First.X:0.0} mm further on.");
             yield return Say($"Lay the blank {(laid.Up == Side.Front ? "front" : "back")} up{Turned}: the first cross at X0 Y0, {zeroOnBed.X:0} mm from the bed's left edge and {zeroOnBed.Y:0} mm from its near edge; the second at X{second.X:0.0} Y{second.Y:0.0}.");
@@ -60,6 +56,23 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
         yield return "Touch each cutter off on the spoilboard, beside the blank: that is Z0.";
     }
 
+    /// <summary>The glue plane must stay where it is drawn: what is planed comes off the back.</summary>
+    private string Kept => part.Name == "body" && definition.Body.Top is { } top ? Say($", off its back only, so that the top stays {top.Thickness:0.0} mm thick,") : "";
+
+    private IEnumerable<string> BodyGlueUps()
+    {
+        var body = definition.Body;
+        foreach (var bore in part.HandBores.Where(h => h.Before == GlueUp.Halves))
+            yield return Say($"Groove the {bore.Name} into the mating edge, {bore.Diameter:0.#} mm wide, before the glue-up: {bore.How}.");
+        if (body.Pieces > 1) yield return "Joint and glue the two halves on the centre line; leave them in the clamps for 24 hours.";
+        if (body.Top is not { } top) yield break;
+        if (top.Pieces > 1) yield return Say($"Joint and glue the two halves of the {top.Wood} top, opened like a book; leave them in the clamps for 24 hours.");
+        yield return Say($"Plane the {body.Wood} to {body.Thickness - top.Thickness:0.0} mm or a little more, its front flat, and the top to {top.Thickness:0.0} mm.");
+        foreach (var bore in part.HandBores.Where(h => h.Before == GlueUp.Top))
+            yield return Say($"Groove the {bore.Name} into the face under the top, {bore.Diameter:0.#} mm wide and deep, from x {bore.A.X:0} y {bore.A.Y:0} to x {bore.B.X:0} y {bore.B.Y:0} of the drawing.");
+        yield return "Glue the top on, its joint over the centre line, flat between two boards with clamps all round and in the middle; leave it for 24 hours.";
+    }
+
     private string Turned => Math.Abs(placement.Turn) < 1e-9 ? "" : Say($", its {Low}-to-{High} direction turned {placement.Turn * 180 / Math.PI:0.##}° from X");
 
     public ImmutableArray<string> After(bool frees) => [.. AfterLines(frees)];
@@ -68,7 +81,7 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
     {
         if (!frees) { yield return "Take out the screws; leave the spoilboard where it is, its dowel holes are the register of the next set-up."; yield break; }
         yield return "Take the blank up, saw or break the tabs and trim them flush.";
-        foreach (var bore in part.HandBores.Where(h => !h.BeforeGlueUp))
+        foreach (var bore in part.HandBores.Where(h => h.Before is null))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
         foreach (var bore in part.HandBores.Where(_ => part.Name == "neck"))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");

@@ -62,7 +62,7 @@ public class WireDrillingTests
         var body = Workshop.Guitar.Body with { WireWays = [Workshop.Guitar.Body.WireWays[0] with { Made = WireMaking.Ploughed }] };
         var groove = Designer.Design(Workshop.Guitar with { Body = body }).Part("body").HandBores.Single(b => b.ForWires);
 
-        Assert.True(groove.BeforeGlueUp);
+        Assert.Equal(GlueUp.Halves, groove.Before);
         Assert.Equal((0, 0), (groove.A.Y, groove.B.Y));
     }
 }

@@ -42,6 +42,21 @@ public class PlannerTests
     }
 
     [Fact]
+    public void A_top_is_glued_on_before_the_blank_is_planed()
+    {
+        var definition = SampleParts.Design.Definition;
+        var capped = SampleParts.Design with { Definition = definition with { Body = definition.Body with { Top = new("black-walnut", 6, Solidbody.Materials.Grain.Flat, 2) } } };
+        var plan = Planner.Plan(capped, Samples.Shop);
+        var words = plan.SetUps.Single(s => s.SetUp.Name == "body-front").SetUp.Before;
+        var (glued, planed) = (words.ToList().FindIndex(w => w.StartsWith("Glue the top on", StringComparison.Ordinal)), words.ToList().FindIndex(w => w.StartsWith("Plane the blank", StringComparison.Ordinal)));
+        Assert.True(glued >= 0 && glued < planed);
+        Assert.Contains("off its back only, so that the top stays 6.0 mm thick", words[planed], StringComparison.Ordinal);
+        // The cutters meet its wood too: one the shop does not know is asked for.
+        Assert.DoesNotContain(Plan.Findings, f => f.Code == "FEED-03" && f.Figure.Contains("black-walnut", StringComparison.Ordinal));
+        Assert.Contains(plan.Findings, f => f.Code == "FEED-03" && f.Figure.Contains("black-walnut", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_room_inside_a_ledge_starts_on_the_ledges_floor()
     {
         var names = Named("body-back").Operations.Select(o => o.Name).ToList();
