@@ -6,8 +6,8 @@ namespace Solidbody.Programs;
 
 /// <summary>Reads RS274/NGC text strictly: what is not explicitly allowed is a mistake (NISTIR 6556, section 3.3).</summary>
 /// <remarks>
-/// Taken: G0 G1 G2 G3 (XY plane; I J or R; with Z a helix), G4, G17, G20 G21, G40, G49, G54, G80, G90 G91, G94, M0 M1 M2 M3 M5 M6 M30,
-/// F N S T words and comments in ( ) or after ;. Words of a line are obeyed in the order of NISTIR 6556 table 8.
+/// Taken: G0 G1 G2 G3 (XY plane; I J or R; with Z a helix), G4, G17, G20 G21, G40, G43 with H, G49, G54, G80, drilling cycles G81 G82 G83 with G98 G99,
+/// G90 G91, G94, M0 M1 M2 M3 M5 M6 M7 M8 M9 M30, F N S T words and comments in ( ) or after ;. Words of a line are obeyed in the order of NISTIR 6556 table 8.
 /// Nothing is taken for granted at the start: units and distance mode stand before the first move, feed mode before the first cut, plane
 /// before the first arc. The first moves are a G0 in Z alone and a G0 in X and Y alone, because the tip stands nobody knows where (<see cref="ProgramStart"/>).
 /// </remarks>

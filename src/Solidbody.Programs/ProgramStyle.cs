@@ -17,6 +17,14 @@ public sealed record ProgramStyle
     public bool Arcs { get; init; } = true;
     /// <summary>The cutter's place in the changer; null where the cutter is changed by hand before the program.</summary>
     public int? ToolNumber { get; init; }
+    /// <summary>Whether the cutter's length is taken from the controller's table by G43 after it is fetched; only with a changer.</summary>
+    public bool LengthOffsets { get; init; }
+    /// <summary>Whether the controller takes drilling cycles (G81, G83); otherwise drilling is written move by move.</summary>
+    public bool DrillingCycles { get; init; }
+    /// <summary>The M word that turns the chip air on, 7 or 8; M9 turns it off. Null where there is none.</summary>
+    public int? AirWord { get; init; }
+    /// <summary>Whether blanks between words and zeros before a point are left out: a sixth less text, harder to read.</summary>
+    public bool Terse { get; init; }
     /// <summary>Arcs smaller than this are written as chords, mm; at least ten grid steps, so that rounding cannot turn an arc round.</summary>
     public double LeastArcRadius { get; init; } = 0.1;
     /// <summary>Arcs larger than this are written as chords, mm; below 10 000, so that a block stays within its line.</summary>
@@ -31,6 +39,10 @@ public sealed record ProgramStyle
             throw new ArgumentOutOfRangeException(nameof(Decimals), Decimals, "Coordinates are written with 2 to 4 decimals of a millimetre.");
         if (ToolNumber is < 0 or > 9999)
             throw new ArgumentOutOfRangeException(nameof(ToolNumber), ToolNumber, "A tool number lies in 0 to 9999.");
+        if (LengthOffsets && ToolNumber is null)
+            throw new ArgumentOutOfRangeException(nameof(LengthOffsets), LengthOffsets, "A length offset needs the number of the cutter that was fetched.");
+        if (AirWord is not (null or 7 or 8))
+            throw new ArgumentOutOfRangeException(nameof(AirWord), AirWord, "Chip air is turned on by M7 or M8.");
         var least = 10 * Math.Pow(10, -Decimals);
         if (!(LeastArcRadius >= least))
             throw new ArgumentOutOfRangeException(nameof(LeastArcRadius), LeastArcRadius, $"The least arc radius is at least {least} mm, ten grid steps.");

@@ -36,23 +36,36 @@ public static class ProgramWriter
         if (style.ToolNumber is { } tool)
         {
             blocks.Block(string.Create(CultureInfo.InvariantCulture, $"T{tool} M6"));
+            if (style.LengthOffsets) blocks.Block(string.Create(CultureInfo.InvariantCulture, $"G43 H{tool}"));
             blocks.RiseTo(clearance);
         }
         blocks.Block(string.Create(CultureInfo.InvariantCulture, $"S{Math.Round(draft.SpindleSpeed * 60):0} M3"));
         blocks.Block(string.Create(CultureInfo.InvariantCulture, $"G4 P{style.SpindleDwellSeconds}"));
+        if (style.AirWord is { } air) blocks.Block(string.Create(CultureInfo.InvariantCulture, $"M{air}"));
 
         var begun = false;
         foreach (var section in draft.Sections)
         {
             blocks.Comment(section.Title);
-            foreach (var motion in section.Motions)
+            for (var i = 0; i < section.Motions.Count; i++)
             {
-                if (!begun) blocks.TravelTo(grid.Nearest(motion.From) with { Z = clearance });
+                if (!begun) blocks.TravelTo(grid.Nearest(section.Motions[i].From) with { Z = clearance });
                 begun = true;
-                Write(motion, grid, blocks, arcs);
+                if (style.DrillingCycles && DrillCycle.Find(section.Motions, i) is var (cycle, last))
+                {
+                    blocks.Cycle(cycle, grid);
+                    i = last;
+                }
+                else
+                {
+                    blocks.EndCycle();
+                    Write(section.Motions[i], grid, blocks, arcs);
+                }
             }
         }
+        blocks.EndCycle();
         blocks.MoveTo(0, blocks.At with { Z = Math.Max(blocks.At.Z, clearance) }, 0);
+        if (style.AirWord is not null) blocks.Block("M9");
         blocks.Block("M5");
         blocks.Block("M2");
         return blocks.ToString();

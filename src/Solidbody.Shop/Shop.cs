@@ -46,6 +46,18 @@ public sealed record Machine
     public required bool Inches { get; init; }
     public required bool LineNumbers { get; init; }
     public required bool Comments { get; init; }
+    /// <summary>Whether its controller takes drilling cycles (G81, G83).</summary>
+    public bool DrillingCycles { get; init; }
+    /// <summary>With a changer: whether programs take the cutter's length from the controller's table (G43).</summary>
+    public bool LengthOffsets { get; init; }
+    /// <summary>The M word that turns its chip air on, 7 or 8; null for none.</summary>
+    public int? AirWord { get; init; }
+    /// <summary>Whether blanks between words and zeros before a point are left out.</summary>
+    public bool Terse { get; init; }
+    /// <summary>What a program waits for its spindle, seconds.</summary>
+    public int SpindleWait { get; init; } = 3;
+    /// <summary>Longest program its controller holds, bytes; null for any.</summary>
+    public int? LongestProgram { get; init; }
     /// <summary>Collet nut: for clearance and drawings.</summary>
     public required double ColletDiameter { get; init; }
 }

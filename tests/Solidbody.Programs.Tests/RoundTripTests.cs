@@ -30,7 +30,22 @@ public class RoundTripTests
         from comments in Gen.Bool
         from arcs in Gen.Bool
         from tool in Gen.Int[-1, 20]
-        select new ProgramStyle { Decimals = decimals, Inches = inches, LineNumbers = numbers, Comments = comments, Arcs = arcs, ToolNumber = tool < 0 ? null : tool };
+        from cycles in Gen.Bool
+        from terse in Gen.Bool
+        from air in Gen.Int[6, 8]
+        select new ProgramStyle
+        {
+            Decimals = decimals,
+            Inches = inches,
+            LineNumbers = numbers,
+            Comments = comments,
+            Arcs = arcs,
+            ToolNumber = tool < 0 ? null : tool,
+            LengthOffsets = tool >= 0 && cycles,
+            DrillingCycles = cycles,
+            Terse = terse,
+            AirWord = air == 6 ? null : air,
+        };
 
     /// <summary>A list that joins exactly: rapids in the plan or in Z, lines, arcs and helices about random centres.</summary>
     private static List<Motion> Motions(Step[] steps)
@@ -140,15 +155,19 @@ public class RoundTripTests
         Steps.Array[1, 40].Select(Styles).Sample((steps, style) =>
         {
             var text = Write(Motions(steps), style);
-            Assert.EndsWith("M5\nM2\n", style.LineNumbers ? StripNumbers(text) : text, StringComparison.Ordinal);
+            Assert.EndsWith("M5\nM2\n", style.LineNumbers ? StripNumbers(text, style.Terse) : text, StringComparison.Ordinal);
             foreach (var line in text.Split('\n'))
             {
                 Assert.InRange(line.Length, 0, 80);
                 Assert.DoesNotContain('\r', line);
                 if (line.StartsWith('(')) continue;
-                Assert.DoesNotContain(line.Split(' '), w => w.EndsWith("-0", StringComparison.Ordinal) || w.EndsWith('.') || w.Contains('.', StringComparison.Ordinal) && w.EndsWith('0') || w.Contains('E', StringComparison.Ordinal));
+                Assert.DoesNotContain(Words(line), w => w.EndsWith("-0", StringComparison.Ordinal) || w.EndsWith('.') || w.Contains('.', StringComparison.Ordinal) && w.EndsWith('0') || w.Contains('E', StringComparison.Ordinal));
             }
         }, iter: 500);
 
-    private static string StripNumbers(string text) => string.Join('\n', text.Split('\n').Select(l => l.StartsWith('N') ? l[(l.IndexOf(' ', StringComparison.Ordinal) + 1)..] : l));
+    /// <summary>Words of a block, whether blanks stand between them or not.</summary>
+    private static string[] Words(string line) => System.Text.RegularExpressions.Regex.Replace(line, " ?([A-Z])", " $1").Trim().Split(' ');
+
+    private static string StripNumbers(string text, bool terse) =>
+        string.Join('\n', text.Split('\n').Select(l => l.StartsWith('N') ? terse ? l[1..].TrimStart("0123456789".ToCharArray()) : l[(l.IndexOf(' ', StringComparison.Ordinal) + 1)..] : l));
 }

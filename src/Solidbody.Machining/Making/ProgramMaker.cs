@@ -41,9 +41,12 @@ public static class ProgramMaker
             foreach (var run in Runs(planned.Operations, paths[s]))
             {
                 cancel.ThrowIfCancellationRequested();
-                var (entry, text) = Write(planned.SetUp, run, shop, number++);
-                entries.Add(entry);
-                texts.Add(entry.File, text);
+                foreach (var (entry, text) in Write(planned.SetUp, run, shop, number))
+                {
+                    entries.Add(entry);
+                    texts.Add(entry.File, text);
+                    number++;
+                }
             }
             setUps.Add(planned.SetUp with { Programs = entries.ToImmutable() });
         }
@@ -65,41 +68,38 @@ public static class ProgramMaker
         return runs;
     }
 
-    private static (ProgramEntry Entry, string Text) Write(SetUp setUp, Run run, ShopDefinition shop, int number)
+    /// <summary>The run's program; several, one after another, where the controller holds no program that long.</summary>
+    private static IEnumerable<(ProgramEntry Entry, string Text)> Write(SetUp setUp, Run run, ShopDefinition shop, int number)
     {
-        var (cutter, machine) = (run.Cutter, shop.Machine);
-        var name = string.Create(CultureInfo.InvariantCulture, $"{number:00}-{setUp.Name}-{FileWord(cutter.Name)}");
-        var sections = Linked(run, setUp.ClearanceHeight);
-        var motions = sections.SelectMany(s => s.Motions).ToList();
-        var feeds = run.Parts[0].Operation.Feeds;
-        var draft = new ProgramDraft
+        var (cutter, feeds, style) = (run.Cutter, run.Parts[0].Operation.Feeds, ControllerHabits.Of(shop, run.Cutter));
+        string Name(int at, string part) => string.Create(CultureInfo.InvariantCulture, $"{at:00}-{setUp.Name}-{FileWord(cutter.Name)}{part}");
+        var whole = new ProgramDraft
         {
-            Header = ProgramHeader.Of(setUp, cutter, name),
+            Header = ProgramHeader.Of(setUp, cutter, Name(number, "")),
             ClearanceHeight = setUp.ClearanceHeight,
             SpindleSpeed = feeds.SpindleSpeed,
-            Sections = sections,
+            Sections = Linked(run, setUp.ClearanceHeight),
         };
-        var style = new ProgramStyle
+        ImmutableArray<ImmutableArray<ProgramSection>> pieces = shop.Machine.LongestProgram is { } most
+            ? new ProgramDivision(whole, style, feeds.PlungeFeed).Into(most)
+            : [whole.Sections];
+        for (var k = 0; k < pieces.Length; k++)
         {
-            Decimals = machine.Decimals,
-            Inches = machine.Inches,
-            LineNumbers = machine.LineNumbers,
-            Comments = machine.Comments,
-            Arcs = machine.Arcs,
-            ToolNumber = machine.ToolChanger ? shop.Cutters.IndexOf(cutter) + 1 : null,
-        };
-        var entry = new ProgramEntry
-        {
-            File = $"programs/{name}.nc",
-            Name = name,
-            Cutter = cutter,
-            SpindleSpeed = feeds.SpindleSpeed,
-            Feed = motions.Max(m => m.Feed),
-            Seconds = MotionTime.Seconds(motions, machine) + style.SpindleDwellSeconds,
-            Bounds = MotionBounds.Of(motions),
-            Operations = [.. run.Parts.Select(p => p.Operation.Name)],
-        };
-        return (entry, ProgramWriter.Write(draft, style));
+            var name = Name(number + k, pieces.Length == 1 ? "" : $"-{k + 1}-of-{pieces.Length}");
+            var motions = pieces[k].SelectMany(s => s.Motions).ToList();
+            var entry = new ProgramEntry
+            {
+                File = $"programs/{name}.nc",
+                Name = name,
+                Cutter = cutter,
+                SpindleSpeed = feeds.SpindleSpeed,
+                Feed = motions.Max(m => m.Feed),
+                Seconds = MotionTime.Seconds(motions, shop.Machine) + style.SpindleDwellSeconds,
+                Bounds = MotionBounds.Of(motions),
+                Operations = [.. pieces[k].Select(s => s.Title)],
+            };
+            yield return (entry, ProgramWriter.Write(whole with { Header = ProgramHeader.Of(setUp, cutter, name), Sections = pieces[k] }, style));
+        }
     }
 
     /// <summary>Sections joined by rapids at clearance.</summary>

@@ -14,7 +14,7 @@ internal sealed class BlockScanner(MistakeList mistakes, ImmutableArray<string>.
     /// <summary>Numbers larger than this are a slip of the hand on any router.</summary>
     private const double LargestNumber = 1e6;
 
-    private const string Letters = "FGIJMNPRSTXYZ";
+    private const string Letters = "FGHIJLMNPQRSTXYZ";
 
     /// <summary>Fills <paramref name="block"/> with the words of <paramref name="text"/>; mistakes go to the list, the rest of the line is still read.</summary>
     public void Scan(ReadOnlySpan<char> text, Block block)
@@ -144,6 +144,8 @@ internal sealed class BlockScanner(MistakeList mistakes, ImmutableArray<string>.
         }
         if (letter == 'T' && !(value >= 0 && Math.Abs(value - Math.Round(value)) <= NearlyInteger))
             mistakes.Add(block.Line, column, $"T{value:R} is not a tool's number", "whole numbers from 0", "write the cutter's place in the changer");
+        else if (letter == 'H' && !(value >= 0 && Math.Abs(value - Math.Round(value)) <= NearlyInteger))
+            mistakes.Add(block.Line, column, $"H{value:R} is not a cutter's number", "whole numbers from 0", "write the cutter's place in the changer");
         else if (letter is 'S' or 'P' && value < 0)
             mistakes.Add(block.Line, column, $"{letter} is {value:R}", letter == 'S' ? "turns a minute, 0 or more" : "seconds, 0 or more", "mend the number");
         else if (letter == 'F' && !(value > 0))
@@ -175,10 +177,9 @@ internal sealed class BlockScanner(MistakeList mistakes, ImmutableArray<string>.
     {
         'A' or 'B' or 'C' => "this router does not turn the work; take it out",
         'K' => "arcs lie in the XY plane: their centre is I and J; take it out",
-        'D' or 'H' => "no offsets from a tool table are used; take it out",
+        'D' => "no offsets from a tool table are used; take it out",
         'O' => "subprograms are not taken; write their lines out",
         'E' => "numbers have no exponents; write the number out",
-        'L' or 'Q' => "cycles are not taken; write the moves out",
         _ => "take it out",
     };
 

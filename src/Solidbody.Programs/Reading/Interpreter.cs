@@ -16,10 +16,8 @@ internal sealed partial class Interpreter(MistakeList mistakes)
     private double? _feed;
     private double _speed;
     private bool _spindleTurns;
-    private int? _chosenTool;
 
     public ProgramStart? Start { get; private set; }
-    public int? Tool { get; private set; }
     public bool HasEnded { get; private set; }
 
     public ImmutableArray<Motion> TakeMotions() => _motions.DrainToImmutable();
@@ -36,7 +34,9 @@ internal sealed partial class Interpreter(MistakeList mistakes)
         Dwell(block);
         if (block.Has(ModalGroup.Plane)) _planeKnown = true;
         if (block.Has(ModalGroup.Units)) _millimetresPerUnit = block[ModalGroup.Units] == 20 ? ArcRule.MillimetresPerInch : 1;
+        Length(block);
         if (block.Has(ModalGroup.Distance)) _distance = block[ModalGroup.Distance] == 90 ? Distance.Absolute : Distance.Incremental;
+        if (block.Has(ModalGroup.ReturnMode)) _returnsToStart = block[ModalGroup.ReturnMode] == 98;
         Move(block);
         if (block.Has(ModalGroup.Stopping)) HasEnded = block[ModalGroup.Stopping] is 2 or 30;
     }
@@ -47,17 +47,6 @@ internal sealed partial class Interpreter(MistakeList mistakes)
         if (_millimetresPerUnit is null)
             mistakes.Add(block.Line, block.Column('F'), "F stands before the units are known; it is obeyed before G20 or G21 of its own line", "G20 or G21 on an earlier line", "write G21 (millimetres) or G20 (inches) on a line before it");
         _feed = block['F'] * (_millimetresPerUnit ?? 1) / 60;
-    }
-
-    private void ChangeTool(Block block)
-    {
-        if (_chosenTool is null)
-            mistakes.Add(block.Line, block.Column(ModalGroup.ToolChange), "M6 without a T word", "T with the cutter's place in the changer, then M6", "write T before M6");
-        if (Start is not null)
-            mistakes.Add(block.Line, block.Column(ModalGroup.ToolChange), "M6 after the first travel", "one cutter a program, fetched before the first travel", "divide the program, one for each cutter");
-        Tool = _chosenTool;
-        _spindleTurns = false;
-        _height = null;
     }
 
     private void Spindle(Block block)
@@ -72,8 +61,8 @@ internal sealed partial class Interpreter(MistakeList mistakes)
         var dwells = block.Has(ModalGroup.NonModal);
         if (dwells && !block.Has('P'))
             TellMissing(block, block.Column(ModalGroup.NonModal), "G4 without P", "G4 P with seconds", "write P with the seconds to wait");
-        if (!dwells && block.Has('P'))
-            TellMissing(block, block.Column('P'), "P without G4", "P on the line of G4", "take it out, or write G4");
+        if (!dwells && block.Has('P') && MotionWordOf(block) != 82)
+            TellMissing(block, block.Column('P'), "P without G4 or G82", "P on the line of G4 or of G82", "take it out, or write G4");
     }
 
     /// <summary>Tells a mistake that an unread word of the same line could explain, unless there is one.</summary>

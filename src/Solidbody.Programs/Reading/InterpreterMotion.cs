@@ -20,24 +20,27 @@ internal sealed partial class Interpreter
                 TellMissing(block, block.Column(ModalGroup.Motion), $"G{_motionWord} without X, Y or Z", "a motion word with at least one axis word", "write where to go, or take the word out");
         }
         var isArc = _motionWord is 2 or 3;
-        if (!hasAxis || !isArc) RefuseArcWords(block);
+        if (!hasAxis || !isArc) RefuseArcWords(block, hasAxis && IsCycle(_motionWord));
+        RefuseCycleWords(block, hasAxis);
         if (!hasAxis) return;
         if (_motionWord is null or NoMotion)
         {
-            TellMissing(block, FirstAxisColumn(block), _motionWord is null ? "an axis word before any of G0, G1, G2, G3" : "an axis word while G80 holds", "axis words while G0, G1, G2 or G3 is in force", "write the motion word");
+            TellMissing(block, FirstAxisColumn(block), _motionWord is null ? "an axis word before any of G0, G1, G2, G3" : "an axis word while G80 holds", "axis words while G0, G1, G2, G3 or a drilling cycle is in force", "write the motion word");
             _motionWord = 0;
             isArc = false;
         }
         RequireModes(block);
         if (Start is null) FindStart(block);
         else if (isArc) Arc(block);
+        else if (IsCycle(_motionWord)) Cycle(block);
         else Straight(block);
+        if (!IsCycle(_motionWord)) _cycle = default;
     }
 
-    private void RefuseArcWords(Block block)
+    private void RefuseArcWords(Block block, bool isCycle)
     {
         foreach (var letter in "IJR")
-            if (block.Has(letter))
+            if (block.Has(letter) && !(isCycle && letter == 'R'))
                 TellMissing(block, block.Column(letter), $"{letter} without an arc", "I, J or R with X or Y while G2 or G3 is in force", "take it out, or write the arc's end");
     }
 
@@ -67,7 +70,7 @@ internal sealed partial class Interpreter
             _feed = 1;
         }
         if (_motionWord == 1 || _planeKnown) return;
-        mistakes.Add(block.Line, column, "an arc before the plane is known", "G17 before the first arc", "write G17 at the beginning");
+        mistakes.Add(block.Line, column, "an arc or a cycle before the plane is known", "G17 before the first of them", "write G17 at the beginning");
         _planeKnown = true;
     }
 

@@ -19,6 +19,7 @@ internal sealed class BlockWriter(ProgramStyle style)
     private int _motionWord = -1;
     private long _feed = -1;
     private bool _planKnown, _heightKnown;
+    private DrillCycle? _cycle;
 
     /// <summary>Where the program's own numbers have brought the tip.</summary>
     public GridPoint At { get; private set; }
@@ -78,6 +79,32 @@ internal sealed class BlockWriter(ProgramStyle style)
         EndBlock();
     }
 
+    /// <summary>A hole by a cycle: the first says all its numbers, the next ones only what changes.</summary>
+    public void Cycle(in DrillCycle cycle, OutputGrid grid)
+    {
+        if (_cycle is not { } before || before.ReturnsToStart != cycle.ReturnsToStart) Block(cycle.ReturnsToStart ? "G98" : "G99");
+        var isFirst = _motionWord != cycle.Word;
+        MotionWord(cycle.Word);
+        var (bottom, clear, bite) = (grid.Steps(cycle.Bottom), grid.Steps(cycle.Clear), grid.Steps(cycle.Bite));
+        var at = grid.Nearest(new(cycle.At.X, cycle.At.Y, cycle.ReturnsToStart ? cycle.Start : cycle.Clear));
+        AxisWord('X', at.X);
+        AxisWord('Y', at.Y);
+        if (isFirst || _cycle is not { } last || grid.Steps(last.Bottom) != bottom) AxisWord('Z', bottom);
+        if (isFirst || _cycle is not { } same || grid.Steps(same.Clear) != clear) AxisWord('R', clear);
+        if (cycle.Word == DrillCycle.Pecked && (isFirst || grid.Steps(_cycle!.Value.Bite) != bite)) AxisWord('Q', bite);
+        Feed(cycle.Feed);
+        EndBlock();
+        (At, _cycle) = (at, cycle);
+    }
+
+    /// <summary>Ends the cycles, if one is in force.</summary>
+    public void EndCycle()
+    {
+        if (_cycle is null) return;
+        (_cycle, _motionWord) = (null, -1);
+        Block("G80");
+    }
+
     private void Axes(GridPoint to)
     {
         if (_planKnown && to.X != At.X) AxisWord('X', to.X);
@@ -101,19 +128,19 @@ internal sealed class BlockWriter(ProgramStyle style)
         if (steps == _feed) return;
         _feed = steps;
         Letter('F');
-        OutputGrid.Append(_text, steps, _feedDecimals);
+        OutputGrid.Append(_text, steps, _feedDecimals, style.Terse);
     }
 
     private void AxisWord(char letter, long steps)
     {
         Letter(letter);
-        OutputGrid.Append(_text, steps, _grid.Decimals);
+        OutputGrid.Append(_text, steps, _grid.Decimals, style.Terse);
     }
 
     private void Word(string word)
     {
         OpenOrSpace();
-        _text.Append(word);
+        _text.Append(style.Terse ? word.Replace(" ", "", StringComparison.Ordinal) : word);
     }
 
     private void Letter(char letter)
@@ -124,11 +151,14 @@ internal sealed class BlockWriter(ProgramStyle style)
 
     private void OpenOrSpace()
     {
-        if (_blockOpen) _text.Append(' ');
+        if (_blockOpen)
+        {
+            if (!style.Terse) _text.Append(' ');
+        }
         else if (style.LineNumbers)
         {
             _lineNumber = _lineNumber == GreatestLineNumber ? 1 : _lineNumber + 1;
-            _text.Append(CultureInfo.InvariantCulture, $"N{_lineNumber} ");
+            _text.Append(CultureInfo.InvariantCulture, $"N{_lineNumber}{(style.Terse ? "" : " ")}");
         }
         _blockOpen = true;
     }

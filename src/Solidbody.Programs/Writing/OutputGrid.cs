@@ -28,14 +28,15 @@ internal readonly record struct OutputGrid
     public GridPoint Nearest(WorkPoint p) => new(Steps(p.X), Steps(p.Y), Steps(p.Z));
 
     /// <summary>The shortest text of a number given in units of its last decimal: no trailing zeros, no exponent, never −0.</summary>
-    public static void Append(StringBuilder text, long steps, int decimals)
+    /// <param name="terse">Whether the zero before a point is left out too.</param>
+    public static void Append(StringBuilder text, long steps, int decimals, bool terse)
     {
         if (steps < 0) text.Append('-');
         var size = (ulong)Math.Abs(steps);
         var ten = 1UL;
         for (var i = 0; i < decimals; i++) ten *= 10;
-        text.Append(CultureInfo.InvariantCulture, $"{size / ten}");
         var fraction = size % ten;
+        if (!terse || size >= ten || fraction == 0) text.Append(CultureInfo.InvariantCulture, $"{size / ten}");
         if (fraction == 0) return;
         text.Append('.');
         while (fraction != 0)

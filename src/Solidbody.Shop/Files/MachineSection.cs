@@ -25,6 +25,10 @@ static class MachineSection
         if (spindle.IsSound && least > most)
             spindle.Refuse("slowest", "the slowest spindle speed is above the fastest", "slowest ≤ fastest", "swap the two, or mend one");
 
+        var changer = machine.Flag("tool_changer", false, "whether it changes cutters by itself; without, one program per cutter");
+        var offsets = machine.Flag("length_offsets", false, "with a changer: whether programs take a cutter's length from the controller's table (G43)");
+        if (offsets && !changer) machine.Refuse("length_offsets", "there is no changer whose cutters have lengths in a table", "false", "take it out, or say `tool_changer = true`");
+
         var feed = PerAxis(machine.Table("feed"), (table, axis) => table.Speed(axis, 50, 30000, null, $"fastest cutting feed of the {axis.ToUpperInvariant()} axis"));
         var rapid = PerAxis(machine.Table("rapid"), (table, axis) => table.Speed(axis, 50, 60000, null, $"rapid of the {axis.ToUpperInvariant()} axis"));
         var acceleration = PerAxis(machine.Table("acceleration"), (table, axis) => table.Acceleration(axis, 10, 20000, null, $"of the {axis.ToUpperInvariant()} axis"));
@@ -46,7 +50,13 @@ static class MachineSection
             AccelerationXY = Math.Min(acceleration.X, acceleration.Y),
             AccelerationZ = acceleration.Z,
             Arcs = machine.Flag("arcs", true, "whether its controller takes arcs (G2, G3)"),
-            ToolChanger = machine.Flag("tool_changer", false, "whether it changes cutters by itself; without, one program per cutter"),
+            ToolChanger = changer,
+            LengthOffsets = offsets,
+            DrillingCycles = machine.Flag("drilling_cycles", false, "whether its controller takes drilling cycles (G81, G83)"),
+            AirWord = machine.Choice("chip_air", [("none", (int?)null), ("M7", 7), ("M8", 8)], "none", "the word that turns air at the cutter on; M9 turns it off"),
+            SpindleWait = spindle.Count("wait", 1, 60, 3, "seconds a program waits for it to reach its speed"),
+            Terse = machine.Flag("terse", false, "programs without blanks between words, and without zeros before a point"),
+            LongestProgram = (int?)(1000 * machine.NumberIfGiven("longest_program", 20, 100_000, "what its controller holds, thousands of characters; longer programs are divided")),
             Decimals = machine.Count("decimals", 2, 5, 3, "of coordinates in millimetres; inch programs get one more"),
             Inches = machine.Choice("program_units", [("mm", false), ("in", true)], "mm", "unit of the programs"),
             LineNumbers = machine.Flag("line_numbers", false, "whether program lines are numbered (N words)"),
