@@ -28,7 +28,7 @@ internal static class Mirror
 
     private static IHeight Of(IHeight height) => height switch
     {
-        LevelHeight => height,
+        LevelHeight or SlopedHeight => height,
         MirroredHeight m => m.Original,
         _ => new MirroredHeight(height),
     };

@@ -27,6 +27,7 @@ public sealed class LaidPart(Part part, Side up, Box3 blank)
     public Point2 Point(Point2 p) => Over ? new(p.X, -p.Y) : p;
     public Region Region(Region region) => Over ? region.Mirrored : region;
     public IHeight Height(IHeight height) => new Laid(height, this);
+    public SlopedHeight Sloped(SlopedHeight plane) => new(Z(plane.At), plane.X, Over ? -plane.Slope : plane.Slope);
     /// <summary>A path with wood on its left, with wood still on its left.</summary>
     public ImmutableArray<Point2> Path(ImmutableArray<Point2> path) => Over ? [.. path.Select(Point).Reverse()] : path;
     /// <summary>Part frame → work frame, for a turn in the plan that puts the given mark at X0 Y0.</summary>

@@ -28,6 +28,12 @@ public abstract record Work
     public sealed record Clear(Region Region, double Top, double Floor, double WallLeave, double FloorLeave) : Work;
     /// <summary>A room's walls finished.</summary>
     public sealed record Walls(Region Region, double Top, double Floor, int SpringPasses) : Work;
+    /// <summary>A room over a sloping floor cleared in steps parallel to it; <paramref name="Wood"/> stands that high above the floor where that is lowest.</summary>
+    public sealed record ClearSlope(Region Region, SlopedHeight Floor, double Wood, double WallLeave, double FloorLeave) : Work;
+    /// <summary>A sloping floor finished up and down the slope, ridges at most <paramref name="Ridge"/>.</summary>
+    public sealed record SlopeFloor(Region Region, SlopedHeight Floor, double Wood, double Ridge, double WallLeave) : Work;
+    /// <summary>The walls over a sloping floor finished.</summary>
+    public sealed record SlopeWalls(Region Region, SlopedHeight Floor, double Wood, double FloorLeave, int SpringPasses) : Work;
     /// <summary>A straight slot as wide as the cutter.</summary>
     public sealed record Channel(Point2 A, Point2 B, double Top, double Floor) : Work;
     /// <summary>Round the outline.</summary>

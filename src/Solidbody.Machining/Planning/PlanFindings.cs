@@ -1,14 +1,24 @@
 using System.Globalization;
 using Solidbody.Findings;
+using Solidbody.Geometry;
 
 namespace Solidbody.Machining.Planning;
 
 /// <summary>What the plan itself has to say.</summary>
 internal static class PlanFindings
 {
-    public static Finding FloorNotLevel(string place) => new("PLAN-01", Severity.Stops, place, "a floor that is not level", "a level floor",
-        "a flat cutter makes level floors: along an upright wall it would leave a strip up to its radius times the slope", "give the room a level floor; a neck leans on a wedge, `angle_by = \"wedge\"`")
-    { Title = "No program cuts a room whose floor is not level" };
+    /// <param name="place">Part and room.</param>
+    /// <param name="room">The room.</param>
+    /// <param name="thinnest">Of the flat cutters that fit and reach.</param>
+    /// <param name="depth">From the wood's top to the deepest floor, mm.</param>
+    public static Finding SlopeTooSteep(string place, SlopedRoom room, Cutter thinnest, double depth)
+    {
+        var thinner = room.Angle > PlanPractice.SteepestFloor ? "" : Say($"add a flat cutter of {Math.Floor(10 * room.WidestCutter) / 10:0.0} mm or less that gets {depth:0.0} mm deep; or ");
+        return new("PLAN-01", Severity.Stops, place, Say($"{Degrees(room.Angle)} of slope: {room.LeftBy(thinnest):0.000} mm would stand along its walls, left by {thinnest.Name}, {thinnest.Diameter:0.##} mm wide"),
+            Say($"{PlanPractice.SlopeStrip:0.000} mm, and {Degrees(PlanPractice.SteepestFloor)}"), "a flat cutter touches a slope with its uphill rim: docs/checks/PLAN-01.md",
+            Say($"{thinner}keep the floor level and put a wedge under the neck (`angle_by = \"wedge\"`): {room.Wedge:0.00} mm at its thick end, {room.Length:0.0} mm long"))
+        { Title = "A sloping floor is too steep for the flat cutters" };
+    }
 
     public static Finding FewTabs(string part, int found) => new("PLAN-02", Severity.Warns, part, $"{found} tabs", $"at least {PlanPractice.TabsLeast} on straight long grain",
         PlanPractice.Source, "hold the part with tape under its middle as well")
@@ -19,7 +29,7 @@ internal static class PlanFindings
         PlanPractice.Source, "sand the line where the halves meet, or add an outline cutter that reaches through")
     { Title = "No cutter reaches through: the outline is cut from both sides" };
 
-    public static Finding ZoneEdge(string place, Solidbody.Geometry.Point2 at, double off) => new("PLAN-04", Severity.Stops, Say($"{place} at x {at.X:0.0}, y {at.Y:0.0}"),
+    public static Finding ZoneEdge(string place, Point2 at, double off) => new("PLAN-04", Severity.Stops, Say($"{place} at x {at.X:0.0}, y {at.Y:0.0}"),
         Say($"{off:0.00} mm from the planed face"), "level with it, falling away", "a ball-end runs a carved zone out into its face, no wall and no hollow",
         "carve the zone so far that it ends level with the face")
     { Title = "A carved zone does not run out into its face" };
@@ -28,5 +38,6 @@ internal static class PlanFindings
         "programs lay a blank flat on the bed", "plan the neck in one piece (scarf = false), or make this neck by hand from the joint's figures and the drawings")
     { Title = "No program cuts a neck with a scarf joint" };
 
+    private static string Degrees(double angle) => Say($"{angle * 180 / Math.PI:0.00}°");
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

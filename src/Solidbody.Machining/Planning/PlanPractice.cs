@@ -37,6 +37,12 @@ internal static class PlanPractice
     public const double CarveLeave = 0.5;
     /// <summary>Ridge between two passes of a ball-end on a face that will be sanded.</summary>
     public const double Scallop = 0.02;
+    /// <summary>Ridge between two passes on a sloping floor: under half of what the proof lets stand on a floor.</summary>
+    public const double SlopeRidge = 0.02;
+    /// <summary>Most that may stand along the walls of a sloping floor: what the proof lets stand there.</summary>
+    public const double SlopeStrip = 0.05;
+    /// <summary>Steepest sloping floor, radians: the cutter comes down it as on a ramp, and ramps into it are taken that much gentler.</summary>
+    public const double SteepestFloor = 2 * Math.PI / 180;
     /// <summary>How far through-cuts go into the spoilboard, within the shop's allowance.</summary>
     public const double Overshoot = 0.2;
     /// <summary>Deepest pass of a fret slot's thin cutter.</summary>

@@ -22,7 +22,10 @@ internal static class RegionFit
 
     /// <summary>Whether a cutter of radius r reaches all of the room that lies inside the outline; walls on the outline or in the waste are nobody's.</summary>
     public static bool Inside(Region room, double radius, Region outline) =>
-        Walls(room).All(wall => outline.SignedDistance(wall.At, 2 * Overlap) > -Overlap || -room.SignedDistance(wall.At + radius * wall.Inward, radius) >= radius - Overlap);
+        Walls(room, outline).All(wall => -room.SignedDistance(wall.At + radius * wall.Inward, radius) >= radius - Overlap);
+
+    /// <summary>Places along the walls of a room that are the part's own, and the way into the room.</summary>
+    public static IEnumerable<(Point2 At, Point2 Inward)> Walls(Region room, Region outline) => Walls(room).Where(wall => outline.SignedDistance(wall.At, 2 * Overlap) <= -Overlap);
 
     /// <summary>Whether a cutter of radius r reaches all of the outline from outside.</summary>
     public static bool Around(Region outline, double radius) =>

@@ -201,30 +201,49 @@ internal sealed class SideJobs
     private void AddPocket(Pocket pocket)
     {
         var region = RegionFit.Opened(laid.Region(pocket.Region), laid.Outline, rack.Flat.Select(c => c.Radius).DefaultIfEmpty(0).Max() + PlanPractice.RoughLeave);
-        var middle = region.Bounds.Centre;
-        var height = laid.Height(pocket.Floor);
-        if (!pocket.Through && region.Loops.SelectMany(l => l.Points).Any(p => Math.Abs(height.Z(p.X, p.Y) - height.Z(middle.X, middle.Y)) > Tolerances.Flattening))
-        {
-            findings.Add(PlanFindings.FloorNotLevel(Place(pocket.Name)));
-            return;
-        }
-        var floor = pocket.Through ? Lowest : height.Z(middle.X, middle.Y);
+        if (pocket is { Through: false, Floor: SlopedHeight { Slope: not 0 } slope }) { AddSloped(pocket, new(region, laid.Sloped(slope), laid.Outline)); return; }
+        var floor = pocket.Through ? Lowest : laid.Z(LevelFloor(pocket));
         var (top, after) = WoodOver(region, floor);
         if (top - floor < Tolerances.Output) return;
-        var depth = top - floor;
+        if (Reaching(pocket, region, top - floor, floor) is not { Count: > 0 } reaching) return;
+        var candidates = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, top - floor));
+        var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
+        rooms.Add((region, floor, job));
+    }
 
+    private static double LevelFloor(Pocket pocket) => pocket.Floor switch
+    {
+        LevelHeight level => level.At,
+        SlopedHeight { Slope: 0 } level => level.At,
+        _ => throw new ArgumentException($"The floor of '{pocket.Name}' is neither level nor evenly sloping along x.", nameof(pocket)),
+    };
+
+    /// <summary>Roughed by as wide a cutter as fits, then its floor and the feet of its walls by one that leaves little on the slope.</summary>
+    private void AddSloped(Pocket pocket, SlopedRoom room)
+    {
+        var (top, after) = WoodOver(room.Region, room.Lowest);
+        var depth = top - room.Lowest;
+        if (Reaching(pocket, room.Region, depth, room.Lowest) is not { Count: > 0 } reaching) return;
+        var suited = reaching.Where(room.Suits).ToList();
+        if (suited.Count == 0) { findings.Add(PlanFindings.SlopeTooSteep(Place(pocket.Name), room, reaching.MinBy(c => c.Diameter)!, depth)); return; }
+        var roughers = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, depth));
+        var (spring, skin) = (pocket.Fit ? PlanPractice.SpringPasses : 0, room.SkinAfter(roughers));
+        var rough = Add(pocket.Name, Stage.Rooms, roughers, (c, _) => room.Roughed(top, spring, FinishStep(c, depth)), after);
+        rooms.Add((room.Region, room.Highest, rough));
+        var finish = Add(pocket.Name, Stage.Rooms, CutterRack.NotMuchThinner(CutterRack.FlutesFirst(suited, depth)), (_, _) => room.Finished(skin, spring), [rough]);
+        rooms.Add((room.Region, room.Highest, finish));
+    }
+
+    /// <summary>Flat cutters that get everywhere in a room and down to its floor; none, with a finding, when there is none.</summary>
+    private List<Cutter> Reaching(Pocket pocket, Region region, double depth, double floor)
+    {
         var fitting = rack.Flat.Where(c => RegionFit.Inside(region, c.Radius, laid.Outline)).ToList();
         var reaching = fitting.Where(c => CutterRack.Reaches(c, depth, laid.Top - floor)).ToList();
         if (reaching.Count == 0)
-        {
             findings.Add(fitting.Count == 0
                 ? CutterFindings.TooWide(Place(pocket.Name), RegionFit.WidestInside(region, laid.Outline), rack.Flat)
                 : CutterFindings.TooShort(Place(pocket.Name), depth, laid.Top - floor + PlanPractice.ColletRoom, fitting));
-            return;
-        }
-        var candidates = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, depth));
-        var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
-        rooms.Add((region, floor, job));
+        return reaching;
     }
 
     private static IEnumerable<Job.Step> PocketSteps(Pocket pocket, Region region, double top, double floor, Cutter cutter)

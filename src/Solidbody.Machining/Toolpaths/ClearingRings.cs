@@ -34,11 +34,5 @@ internal sealed record ClearingRings(Region Room, IReadOnlyList<ClearingRings.Ri
         node.Inner.SelectMany(InnermostFirst).Concat(node.Region.Loops.Select(l => new Ring(new(l), node.Region)));
 
     /// <summary>Whether the centre may go straight from a to b within the room.</summary>
-    public bool MayGo(Point2 a, Point2 b)
-    {
-        var n = Math.Max(1, (int)Math.Ceiling(a.DistanceTo(b) / 0.2));
-        for (var i = 0; i <= n; i++)
-            if (Room.SignedDistance(a + (double)i / n * (b - a), 1) > Tolerances.Flattening / 2) return false;
-        return true;
-    }
+    public bool MayGo(Point2 a, Point2 b) => StraightWay.StaysInside(Room, a, b);
 }

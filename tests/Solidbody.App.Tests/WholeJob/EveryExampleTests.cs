@@ -12,6 +12,7 @@ public sealed class EveryExampleTests
     {
         { "school-six.toml", School },
         { "school-six-left.toml", School },
+        { "school-angled.toml", School },
         { "school-travel.toml", School },
         { "school-baritone.toml", School },
         { "school-fan-seven.toml", School },

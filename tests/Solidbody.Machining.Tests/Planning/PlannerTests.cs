@@ -2,6 +2,7 @@ using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Machining.Planning;
+using Solidbody.Shop;
 
 namespace Solidbody.Machining.Tests.Planning;
 
@@ -31,14 +32,55 @@ public class PlannerTests
         Assert.All(Plan.SetUps, s => Assert.Equal(!s.SetUp.Name.EndsWith("front", StringComparison.Ordinal), s.Operations.Any(o => o.Stage == Stage.Outline)));
     }
 
-    [Fact]
-    public void A_neck_pocket_whose_floor_slopes_is_refused_and_not_cut_level()
+    /// <summary>The sample with a neck pocket whose floor is 16 mm deep near its end; its mouth's corners lie outside.</summary>
+    private static Plan Sloping(double degrees, ShopDefinition shop)
     {
-        Part Sloping(Part p) => p with { Pockets = [.. p.Pockets.Select(k => k.Name == "neck pocket" ? k with { Floor = new SlopedHeight(-16, 450, Math.Tan(double.DegreesToRadians(1))) } : k)] };
-        var plan = Planner.Plan(SampleParts.Design with { Parts = [.. SampleParts.Design.Parts.Select(Sloping)] }, Samples.Shop);
-        Assert.DoesNotContain(Plan.Findings, f => f.Code == "PLAN-01");
-        Assert.Equal(Severity.Stops, Assert.Single(plan.Findings, f => f.Code == "PLAN-01").Severity);
+        Part Leaning(Part p) => p with { Pockets = [.. p.Pockets.Select(k => k.Name == "neck pocket" ? k with { Region = new(Shapes.Rectangle(new(420, 0), 86, 56, 6)), Floor = new SlopedHeight(-16, 450, Math.Tan(double.DegreesToRadians(degrees))) } : k)] };
+        return Planner.Plan(SampleParts.Design with { Parts = [.. SampleParts.Design.Parts.Select(Leaning)] }, shop);
+    }
+
+    private static ShopDefinition Without(params string[] cutters) => Samples.Shop with { Cutters = [.. Samples.Shop.Cutters.Where(c => !cutters.Contains(c.Name))] };
+
+    private static string CutterOf(Plan plan, string operation) => plan.SetUps.SelectMany(s => s.Operations).Single(o => o.Name == operation).Cutter.Name;
+
+    [Theory] // A strip of 0.05 mm: 11.4 mm wide at 0.5°, 5.7 at 1°, 2.8 at 2°; a hair less where the sides taper.
+    [InlineData(0.5, "flat 6")]
+    [InlineData(0.9, "flat 6")]
+    [InlineData(1.0, "flat 3")]
+    [InlineData(1.8, "flat 3")]
+    [InlineData(-0.4, "flat 6")]
+    [InlineData(-0.6, "flat 3")]   // its end wall lies downhill
+    public void A_sloping_floor_is_finished_by_the_widest_cutter_that_leaves_little(double degrees, string cutter)
+    {
+        var plan = Sloping(degrees, Samples.Shop);
+        Assert.DoesNotContain(plan.Findings, f => f.Severity == Severity.Stops);
+        Assert.Equal(cutter, CutterOf(plan, "neck pocket, floor"));
+        Assert.Equal(cutter, CutterOf(plan, "neck pocket, foot of the walls"));
+        Assert.NotEqual("flat 3", CutterOf(plan, "neck pocket, rough"));
+        var names = plan.SetUps[0].Operations.Select(o => o.Name).ToList();
+        Assert.True(names.IndexOf("neck pocket, walls") < names.IndexOf("neck pocket, floor"));
+        Assert.True(names.IndexOf("neck pocket, floor") < names.IndexOf("neck pocket, foot of the walls"));
+    }
+
+    [Fact]
+    public void A_floor_too_steep_for_the_rack_is_refused_with_the_cutter_that_would_do_and_the_wedge()
+    {
+        var plan = Sloping(1.5, Without("flat 3"));
+        var finding = Assert.Single(plan.Findings, f => f.Code == "PLAN-01");
+        Assert.Equal(Severity.Stops, finding.Severity);
+        // 3 mm × tan 1.5° = 0.0786 beside the slope; 2 × 0.05 / tan 1.5° = 3.8 mm.
+        Assert.Contains("0.079 mm would stand along its walls, left by flat 6", finding.Figure, StringComparison.Ordinal);
+        Assert.Contains("a flat cutter of 3.8 mm or less", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("mm at its thick end", finding.Remedy, StringComparison.Ordinal);
         Assert.DoesNotContain(plan.SetUps.SelectMany(s => s.Operations), o => o.Name.StartsWith("neck pocket", StringComparison.Ordinal));
+        Assert.DoesNotContain(Plan.Findings, f => f.Code == "PLAN-01");
+    }
+
+    [Fact]
+    public void A_floor_steeper_than_a_ramp_offers_the_wedge_alone()
+    {
+        var finding = Assert.Single(Sloping(3, Samples.Shop).Findings, f => f.Code == "PLAN-01");
+        Assert.StartsWith("keep the floor level", finding.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]
