@@ -18,6 +18,8 @@ public abstract record Caliper
     public sealed record DepthFromTop(Point2 At, double Level) : Caliper;
     /// <summary>Height of the bottom surface at a point from a level. Reports |bottom − Level|.</summary>
     public sealed record DepthFromBottom(Point2 At, double Level) : Caliper;
+    /// <summary>How much lower the top surface lies at one point than at another: the difference of two depths.</summary>
+    public sealed record Fall(Point2 High, Point2 Low) : Caliper;
     /// <summary>Length of the run of wood through <paramref name="Middle"/> along <paramref name="Along"/> (unit), at height Z.</summary>
     public sealed record Outside(Point2 Middle, Point2 Along, double Z, double Search) : Caliper;
     /// <summary>Length of the run without wood through the middle, at height Z.</summary>

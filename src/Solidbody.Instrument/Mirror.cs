@@ -38,6 +38,7 @@ internal static class Mirror
         Caliper.Thickness t => t with { At = Of(t.At) },
         Caliper.DepthFromTop t => t with { At = Of(t.At) },
         Caliper.DepthFromBottom t => t with { At = Of(t.At) },
+        Caliper.Fall f => new Caliper.Fall(Of(f.High), Of(f.Low)),
         Caliper.Outside o => o with { Middle = Of(o.Middle), Along = Of(o.Along) },
         Caliper.Inside i => i with { Middle = Of(i.Middle), Along = Of(i.Along) },
         Caliper.InsideCentre c => c with { Origin = Of(c.Origin), Along = Of(c.Along) },

@@ -8,6 +8,8 @@ internal static class Take
     public static readonly Point2 AlongX = new(1, 0), AlongY = new(0, 1);
     /// <summary>± mm within which a cut part must agree with the instrument file.</summary>
     public const double Tolerance = 0.1;
+    /// <summary>± mm on the fall of a sloping floor, where both depths are taken with the same tool: over a neck pocket 0.05°, at the bridge about 0.15 mm; common practice, no source.</summary>
+    public const double Fall = 0.05;
     /// <summary>Widths at an end are taken this far inside it, mm: the end's own edge may be rounded by a tab or a cutter.</summary>
     public const double InsideEnd = 2;
 

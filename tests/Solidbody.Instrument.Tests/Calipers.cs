@@ -14,6 +14,7 @@ internal static class Calipers
             case Caliper.Thickness t: return shape.At(t.At) is var c ? c.Top - c.Bottom : 0;
             case Caliper.DepthFromTop t: return Math.Abs(shape.At(t.At).Top - t.Level);
             case Caliper.DepthFromBottom t: return Math.Abs(shape.At(t.At).Bottom - t.Level);
+            case Caliper.Fall f: return shape.At(f.High).Top - shape.At(f.Low).Top;
             case Caliper.Outside o: return Run(shape, o.Middle, o.Along, o.Z, o.Search, wood: true) is var (a, b) ? b - a : double.NaN;
             case Caliper.Inside i: return Run(shape, i.Middle, i.Along, i.Z, i.Search, wood: false) is var (from, to) ? to - from : double.NaN;
             case Caliper.InsideCentre i: return Run(shape, i.Origin + i.At * i.Along, i.Along, i.Z, i.Search, wood: false) is var (c0, c1) ? i.At + (c0 + c1) / 2 : double.NaN;

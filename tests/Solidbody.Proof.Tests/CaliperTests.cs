@@ -48,6 +48,14 @@ public sealed class CaliperTests
         }
     }
 
+    [Fact] // A 4 mm cutter running up a slope of 0.02 cuts level under itself: each point lies as low as the tip came over it, 2 mm downhill.
+    public void The_fall_of_a_floor_is_the_difference_of_its_depths()
+    {
+        var calipers = After(Cutters.Flat(4), Line(new(-10, 0, -3), new(10, 0, -2.6)));
+        Assert.Equal(10 * 0.02, calipers.Take(new Caliper.Fall(new(6, 0), new(-4, 0))), Within);
+        Assert.Equal(-10 * 0.02, calipers.Take(new Caliper.Fall(new(-4, 0), new(6, 0))), Within);
+    }
+
     [Theory] // The rule of equal temperament, s (1 − 2^(−n/12)) from the nut, at a scale of 20 mm; slots of 0.58 mm.
     [InlineData(1)]
     [InlineData(7)]

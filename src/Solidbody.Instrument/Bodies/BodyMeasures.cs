@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Solidbody.Geometry;
 using Solidbody.Instrument.Outlines;
 
@@ -7,6 +8,9 @@ namespace Solidbody.Instrument.Bodies;
 /// <summary>What is measured on the cut body. Caliper lines keep clear of everything they do not measure.</summary>
 internal static class BodyMeasures
 {
+    /// <summary>How far from its ends a sloping pocket's depth is taken, mm.</summary>
+    private const double FromPocketEnds = 6;
+
     public static ImmutableArray<Measure> Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes) =>
     [
         .. Pocket(d),
@@ -21,7 +25,7 @@ internal static class BodyMeasures
     {
         var (pocket, joint) = (d.Body.Pocket, NeckJoint.Of(d));
         var middle = joint.HeelEnd - d.Neck.Heel.Screws.FromEnd - d.Neck.Heel.Screws.AlongX / 2;
-        yield return new("neck pocket depth", -NeckSeat.Of(d).FloorZ(middle), Take.Tolerance, new Caliper.DepthFromTop(new(middle, 0), 0));
+        foreach (var depth in Depths(NeckSeat.Of(d), joint, middle)) yield return depth;
         // In front and in the middle: the widths the heel's sides must find.
         foreach (var (name, x) in ((string, double)[])[(d.Neck.Joint == JointKind.BoltOn ? "neck pocket width between the screws" : "neck pocket width in the middle", middle), ("neck pocket width before its end", joint.HeelEnd - joint.PocketCorner - Take.InsideEnd)])
         {
@@ -36,6 +40,24 @@ internal static class BodyMeasures
             yield return new("wood between neck pocket and first pickup", bridge, Take.Tolerance,
                 new Caliper.Outside(new(wall + bridge / 2, 0), Take.AlongX, -Math.Min(pocket.Depth, first.Depth) / 2, 2 * bridge));
     }
+
+    /// <summary>A level floor's depth in the middle; a sloping one's at both its ends, and what the two differ by: that is the neck's angle.</summary>
+    private static ImmutableArray<Measure> Depths(NeckSeat seat, NeckJoint joint, double middle)
+    {
+        static Point2 On(double x) => new(x, 0);
+        Measure Depth(string name, double x) => new(name, -seat.FloorZ(x), Take.Tolerance, new Caliper.DepthFromTop(On(x), 0));
+        if (seat.FloorSlope == 0) return [Depth("neck pocket depth", middle)];
+        var (mouth, end) = (joint.ShoulderX + FromPocketEnds, joint.HeelEnd - FromPocketEnds);
+        var (high, low) = seat.FloorSlope > 0 ? (end, mouth) : (mouth, end);
+        return
+        [
+            Depth(Said($"neck pocket depth {FromPocketEnds:0} mm behind the shoulder line"), mouth),
+            Depth(Said($"neck pocket depth {FromPocketEnds:0} mm before the heel's end"), end),
+            new(Said($"neck pocket's two depths differ by ({double.RadiansToDegrees(seat.Angle):0.00}° over {end - mouth:0.0} mm)"), seat.FloorZ(high) - seat.FloorZ(low), Take.Fall, new Caliper.Fall(On(high), On(low))),
+        ];
+    }
+
+    private static string Said(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private static IEnumerable<Measure> Pickup(PickupDefinition p, Pocket room)
     {

@@ -79,6 +79,8 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
 
     private IEnumerable<string> AfterLines(bool frees)
     {
+        foreach (var pocket in part.Pockets.Where(p => p.From == laid.Up && p.Floor is SlopedHeight { Slope: not 0 }))
+            yield return Say($"Measure the {pocket.Name}'s depth at both ends before the blank is moved, from a straightedge over the front: the floor slopes, and the difference of the two depths is the neck angle.");
         if (!frees) { yield return "Take out the screws; leave the spoilboard where it is, its dowel holes are the register of the next set-up."; yield break; }
         yield return "Take the blank up, saw or break the tabs and trim them flush.";
         foreach (var bore in part.HandBores.Where(h => h.Before is null))

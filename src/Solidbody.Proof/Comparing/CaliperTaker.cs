@@ -20,6 +20,7 @@ internal sealed class CaliperTaker(IReadOnlyList<CutProgram> programs, Box3 blan
         Caliper.Thickness c => Height(c.At, Side.Front) + Height(c.At, Side.Back),
         Caliper.DepthFromTop c => Math.Abs(Height(c.At, Side.Front) - c.Level),
         Caliper.DepthFromBottom c => Math.Abs(-Height(c.At, Side.Back) - c.Level),
+        Caliper.Fall c => Height(c.High, Side.Front) - Height(c.Low, Side.Front),
         Caliper.Outside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: true).Length,
         Caliper.Inside c => Run(c.Middle, c.Along, 0, c.Search, c.Z, wood: false).Length,
         Caliper.InsideCentre c => Run(c.Origin, c.Along, c.At, c.Search, c.Z, wood: false).Middle,

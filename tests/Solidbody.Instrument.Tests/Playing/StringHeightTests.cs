@@ -78,6 +78,18 @@ public class StringHeightTests
         Assert.Equal(-16, Designer.Design(Leaning(2, AngleMaking.Wedge)).Part("body").Pockets.Single(p => p.Name == RoomNames.NeckPocket).Floor.Z(387.8091, 0));
     }
 
+    [Theory] // By hand: 63 mm between the two places, 63 × tan 2° = 2.2000; 16 mm at the heel's end, 6 × tan 2° = 0.2095 off it.
+    [InlineData(2, 16.2095, 18.4095)]
+    [InlineData(-1, 15.8953, 14.7956)]
+    public void A_sloping_pocket_is_measured_at_both_ends_and_by_its_fall(double degrees, double end, double mouth)
+    {
+        var body = Designer.Design(Leaning(degrees, AngleMaking.Floor)).Part("body");
+        var measures = body.Measures.Where(m => m.Name.StartsWith("neck pocket depth", StringComparison.Ordinal) || m.Caliper is Caliper.Fall).ToList();
+        Assert.Equal([mouth, end, Math.Abs(mouth - end)], measures.Select(m => m.Expected), (a, b) => Math.Abs(a - b) < 2e-4);
+        Assert.All(measures, m => Assert.Equal(m.Expected, Calipers.Take(new PartShape(body), m.Caliper), 6));
+        Assert.DoesNotContain(Designer.Design(Leaning(degrees, AngleMaking.Wedge)).Part("body").Measures, m => m.Caliper is Caliper.Fall);
+    }
+
     [Theory, InlineData(FreeMeasure.Depth), InlineData(FreeMeasure.Angle), InlineData(FreeMeasure.Heel), InlineData(FreeMeasure.Shim), InlineData(FreeMeasure.Bridge)]
     public void Each_free_measure_brings_the_saddles_to_the_middle_of_the_range(FreeMeasure free)
     {

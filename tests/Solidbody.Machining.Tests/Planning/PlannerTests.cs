@@ -57,6 +57,8 @@ public class PlannerTests
         Assert.Equal(cutter, CutterOf(plan, "neck pocket, floor"));
         Assert.Equal(cutter, CutterOf(plan, "neck pocket, foot of the walls"));
         Assert.NotEqual("flat 3", CutterOf(plan, "neck pocket, rough"));
+        Assert.Contains(plan.SetUps[0].SetUp.After, line => line.Contains("neck pocket's depth at both ends", StringComparison.Ordinal));
+        Assert.DoesNotContain(Plan.SetUps.SelectMany(p => p.SetUp.After), line => line.Contains("both ends", StringComparison.Ordinal));
         var names = plan.SetUps[0].Operations.Select(o => o.Name).ToList();
         Assert.True(names.IndexOf("neck pocket, walls") < names.IndexOf("neck pocket, floor"));
         Assert.True(names.IndexOf("neck pocket, floor") < names.IndexOf("neck pocket, foot of the walls"));
