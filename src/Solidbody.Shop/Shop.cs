@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Materials;
 
 namespace Solidbody.Shop;
 
@@ -12,6 +13,14 @@ public sealed record ShopDefinition
     public required ImmutableArray<Cutter> Cutters { get; init; }
     public required ImmutableArray<WoodOnHand> Woods { get; init; }
     public required HoldDowns HoldDowns { get; init; }
+    /// <summary>Settings the person holds cutters to.</summary>
+    public ImmutableArray<PinnedFeeds> Pinned { get; init; } = [];
+
+    /// <summary>What the person holds a cutter to in a wood; the most particular that says it rules, whole entries or single values.</summary>
+    /// <param name="pass">A pass; null asks only for what holds for all passes.</param>
+    public double? PinnedFor(Cutter cutter, string wood, Pass? pass, Func<PinnedFeeds, double?> value) => Pinned
+        .Where(p => p.Cutter == cutter.Name && (p.Wood is null || p.Wood == wood) && (p.Pass is null || p.Pass == pass))
+        .OrderByDescending(p => p.Particular).Select(value).FirstOrDefault(v => v is not null);
 }
 
 public sealed record Machine
@@ -58,6 +67,8 @@ public sealed record Machine
     public int SpindleWait { get; init; } = 3;
     /// <summary>Longest program its controller holds, bytes; null for any.</summary>
     public int? LongestProgram { get; init; }
+    /// <summary>Push sideways at the cutter that the axes take without giving way, N.</summary>
+    public required double SideForce { get; init; }
     /// <summary>Collet nut: for clearance and drawings.</summary>
     public required double ColletDiameter { get; init; }
 }
@@ -65,8 +76,12 @@ public sealed record Machine
 /// <summary>A wood the shop has, by its key in the wood table, with the figures the shop works by.</summary>
 /// <param name="Wood">Key.</param>
 /// <param name="ChipLoad">Factor on the usual chip load for a cutter's diameter: 1 is the middle of the usual range.</param>
-/// <param name="CuttingForce">Specific cutting force, N/mm²; null takes the wood class's default.</param>
-public sealed record WoodOnHand(string Wood, double ChipLoad, double? CuttingForce = null);
+/// <param name="CuttingForce">Range of its specific cutting force; null takes the wood class's.</param>
+public sealed record WoodOnHand(string Wood, double ChipLoad, CuttingForceRange? CuttingForce = null)
+{
+    /// <summary>The range to work with.</summary>
+    public CuttingForceRange Force => CuttingForce ?? CuttingForces.Default(Woods.Find(Wood)?.Hardness ?? WoodHardness.Hard);
+}
 
 /// <param name="ScrewHead">Diameter of a hold-down screw's head or washer; its height above the blank.</param>
 /// <param name="DowelDiameter">Registration dowels.</param>

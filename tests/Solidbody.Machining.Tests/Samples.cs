@@ -29,6 +29,7 @@ internal static class Samples
         Inches = false,
         LineNumbers = false,
         Comments = true,
+        SideForce = 150,
         ColletDiameter = 22,
     };
 

@@ -19,8 +19,9 @@ internal sealed record Job
     /// <summary>One operation of the job.</summary>
     /// <param name="Suffix">Added to the job's name; empty for none.</param>
     /// <param name="Work">What is cut.</param>
-    /// <param name="StepDown">Its own step-down, mm; null takes the roughing one.</param>
-    internal sealed record Step(string Suffix, Work Work, double? StepDown = null);
+    /// <param name="Skin">What a finishing pass takes: all its depth and the width roughing left; null for a roughing one.</param>
+    /// <param name="StepDown">A roughing pass's own step-down, mm; null takes the deepest the limits allow.</param>
+    internal sealed record Step(string Suffix, Work Work, Bite? Skin = null, double? StepDown = null);
 
     /// <summary>By reference: two jobs that say the same are still two.</summary>
     public bool Equals(Job? other) => ReferenceEquals(this, other);

@@ -3,7 +3,6 @@ using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Machining.Feeds;
-using Solidbody.Materials;
 using Solidbody.Programs;
 using Solidbody.Shop;
 
@@ -151,27 +150,32 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
     {
         var cutters = CutterCover.Of(side.Jobs.Jobs);
         var wood = WoodFor();
-        var feeds = new Dictionary<Cutter, CutFeeds>();
+        var driven = new Dictionary<Cutter, DrivenCutter>();
         var operations = ImmutableArray.CreateBuilder<Operation>();
         foreach (var job in JobOrder.Of(side.Jobs.Jobs, cutters))
         {
             var cutter = cutters[job];
-            if (!feeds.TryGetValue(cutter, out var own)) feeds[cutter] = own = Driven(cutter, wood);
-            foreach (var step in job.Steps(cutter, own))
-                operations.Add(new(step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}", job.Stage, cutter,
-                    step.StepDown is { } down ? own with { StepDown = down } : own, step.Work));
+            var usual = FeedPlanner.For(cutter, wood, shop);
+            foreach (var step in job.Steps(cutter, usual))
+                operations.Add(new(step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}", job.Stage, cutter, FeedsOf(step), step.Work));
+
+            CutFeeds FeedsOf(Job.Step step)
+            {
+                if (cutter.Kind == CutterKind.Drill) return usual;
+                if (!driven.TryGetValue(cutter, out var own)) driven[cutter] = own = Driven(cutter, wood);
+                return step.Skin is { } skin ? FeedPlanner.Finishing(own, skin.Depth, skin.Width) : FeedPlanner.Roughing(own, step.StepDown);
+            }
         }
         return operations.ToImmutable();
     }
 
-    private CutFeeds Driven(Cutter cutter, WoodOnHand wood)
+    private DrivenCutter Driven(Cutter cutter, WoodOnHand wood)
     {
-        var feeds = FeedPlanner.For(cutter, wood, machine);
-        if (cutter.Kind == CutterKind.Drill) return feeds;
-        var usual = ChipLoads.For(FeedPlanner.EdgeDiameter(cutter));
-        if (feeds.ChipLoad < usual.Least) findings.Add(FeedFindings.ChipTooThin(cutter, feeds, usual));
-        if (feeds.ChipLoad > usual.Most) findings.Add(FeedFindings.ChipTooThick(cutter, feeds, usual));
-        return feeds;
+        var driven = new DrivenCutter(cutter, wood, shop);
+        var feeds = FeedPlanner.Roughing(driven);
+        if (feeds.ChipLoad < driven.Usual.Least) findings.Add(FeedFindings.ChipTooThin(cutter, feeds, driven.Usual));
+        if (feeds.ChipLoad > driven.Usual.Most) findings.Add(FeedFindings.ChipTooThick(cutter, feeds, driven.Usual));
+        return driven;
     }
 
     private WoodOnHand WoodFor()
@@ -179,10 +183,8 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         if (part.Name != "body" || definition.Body.Top is not { } top || top.Wood == part.Wood) return OnHand(part.Wood);
         // A cutter meets two woods in one pass: the smaller chip and the greater force of both.
         WoodOnHand[] both = [OnHand(part.Wood), OnHand(top.Wood)];
-        return new(both.MaxBy(Force)!.Wood, both.Min(w => w.ChipLoad), both.Max(Force));
+        return both.MaxBy(w => w.Force.Most)! with { ChipLoad = both.Min(w => w.ChipLoad) };
     }
-
-    private static double Force(WoodOnHand wood) => wood.CuttingForce ?? CuttingForces.Default(Woods.Find(wood.Wood)?.Hardness ?? WoodHardness.Hard);
 
     private WoodOnHand OnHand(string wood)
     {

@@ -45,8 +45,6 @@ internal static class PlanPractice
     public const double SteepestFloor = 2 * Math.PI / 180;
     /// <summary>How far through-cuts go into the spoilboard, within the shop's allowance.</summary>
     public const double Overshoot = 0.2;
-    /// <summary>Deepest pass of a fret slot's thin cutter.</summary>
-    public const double SlotPass = 0.25;
     /// <summary>A finishing pass more over the walls of a fit.</summary>
     public const int SpringPasses = 1;
     /// <summary>How far two half outlines, one from each side, overlap.</summary>

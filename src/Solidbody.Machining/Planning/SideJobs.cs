@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
+using Solidbody.Machining.Feeds;
 using Solidbody.Shop;
 
 namespace Solidbody.Machining.Planning;
@@ -90,15 +91,12 @@ internal sealed class SideJobs
     public void AddOutline(ImmutableArray<Cutter> cutters, double bottom, ImmutableArray<Bridge> bridges)
     {
         var loops = laid.Outline.Loops.Where(l => l.SignedArea > 0).ToImmutableArray();
-        Add("outline", Stage.Outline, cutters, (cutter, _) => loops.SelectMany(loop => new Job.Step[]
+        Add("outline", Stage.Outline, cutters, (_, _) => loops.SelectMany(loop => new Job.Step[]
         {
             new("rough", new Work.Outline(loop, laid.Top, bottom, PlanPractice.RoughLeave, bridges)),
-            new("finish", new Work.Outline(loop, laid.Top, bottom, 0, bridges), FinishStep(cutter, laid.Top - bottom)),
+            new("finish", new Work.Outline(loop, laid.Top, bottom, 0, bridges), new Bite(laid.Top - bottom, PlanPractice.RoughLeave)),
         }));
     }
-
-    /// <summary>A finishing pass takes the whole depth where the flutes span it, else as much as they do.</summary>
-    private static double FinishStep(Cutter cutter, double depth) => Math.Min(depth, cutter.FluteLength);
 
     private void AddFace()
     {
@@ -255,7 +253,7 @@ internal sealed class SideJobs
         [
             new("rough", new Work.Clear(region, top, floor, PlanPractice.RoughLeave, floorLeave)),
             new("floor", new Work.Clear(region, floor + floorLeave, floor, PlanPractice.RoughLeave, 0)),
-            new("walls", new Work.Walls(region, top, floor, pocket.Fit ? PlanPractice.SpringPasses : 0), FinishStep(cutter, depth)),
+            new("walls", new Work.Walls(region, top, floor, pocket.Fit ? PlanPractice.SpringPasses : 0), new Bite(depth, PlanPractice.RoughLeave)),
         ];
     }
 
@@ -300,7 +298,7 @@ internal sealed class SideJobs
             var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key.Width) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
             if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key.Width, deepest, rack.Slotters)); continue; }
             ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
-            Add("fret slots", Stage.Slots, cutters, (_, f) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), Math.Min(f.StepDown, PlanPractice.SlotPass))]);
+            Add("fret slots", Stage.Slots, cutters, (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top))]);
         }
     }
 
@@ -310,7 +308,7 @@ internal sealed class SideJobs
         var cutters = rack.Scribers.Where(c => c.WidthAt(depth) <= width + Tolerances.Output).OrderBy(c => c.WidthAt(depth)).ToImmutableArray();
         if (cutters.IsEmpty) { findings.Add(CutterFindings.NoScriber(Place("fret lines"), width, depth, rack.Scribers)); return; }
         ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
-        Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), depth)]);
+        Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), StepDown: depth)]);
     }
 
     /// <summary>Highest wood over a room when it starts, and the jobs that lowered it.</summary>
@@ -339,7 +337,7 @@ internal sealed class SideJobs
     private ImmutableArray<Cutter> Borers(double diameter, double depth, double belowTop) =>
         CutterRack.NotMuchThinner(CutterRack.FlutesFirst(rack.Flat.Where(c => c.Diameter <= PlanPractice.BoreShare * diameter && CutterRack.Reaches(c, depth, belowTop)), depth));
 
-    private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, Feeds.CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default)
+    private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default)
     {
         var job = new Job { Name = name, Stage = stage, Candidates = candidates, After = after.IsDefault ? [] : after, Steps = steps };
         jobs.Add(job);

@@ -61,6 +61,7 @@ static class MachineSection
             Inches = machine.Choice("program_units", [("mm", false), ("in", true)], "mm", "unit of the programs"),
             LineNumbers = machine.Flag("line_numbers", false, "whether program lines are numbered (N words)"),
             Comments = machine.Flag("comments", true, "whether its controller takes comments in parentheses"),
+            SideForce = machine.Force("side_force", 20, 5000, 150, "push sideways at the cutter that its axes take without giving way"),
             ColletDiameter = machine.Length("collet_nut", 8, 80, 26, "diameter of the collet nut, for clearance"),
         };
     }

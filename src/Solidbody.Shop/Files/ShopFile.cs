@@ -31,9 +31,14 @@ public static class ShopFile
     static WoodOnHand ReadWood(TableReader wood)
     {
         var key = wood.Word("wood", Woods.All.Select(w => w.Key), null, "its name in the wood table");
-        return new WoodOnHand(key,
+        var usual = CuttingForces.Default(Woods.Find(key)!.Hardness);
+        var (chipLoad, least, most) = (
             wood.Number("chip_load", 0.3, 2, 1, "factor on the usual chip load: 1 is the middle of the usual range"),
-            wood.CuttingForce("cutting_force", 5, 200, CuttingForces.Default(Woods.Find(key)!.Hardness), "specific cutting force, as the shop knows it"));
+            wood.CuttingForce("cutting_force_least", 5, 200, usual.Least, "lower end of its specific cutting force: figures are told from there"),
+            wood.CuttingForce("cutting_force_most", 5, 200, usual.Most, "upper end: limits are kept with it"));
+        if (wood.IsSound && least > most)
+            wood.Refuse("cutting_force_least", $"the least cutting force, {least:0.##} N/mm2, is above the most, {most:0.##} N/mm2", "least ≤ most", "swap the two, or mend one");
+        return new WoodOnHand(key, chipLoad, new(least, most));
     }
 
     /// <summary>Defaults: common practice, no source.</summary>
