@@ -226,7 +226,7 @@ internal sealed class SideJobs
         if (suited.Count == 0) { findings.Add(PlanFindings.SlopeTooSteep(Place(pocket.Name), room, reaching.MinBy(c => c.Diameter)!, depth)); return; }
         var roughers = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, depth));
         var (spring, skin) = (pocket.Fit ? PlanPractice.SpringPasses : 0, room.SkinAfter(roughers));
-        var rough = Add(pocket.Name, Stage.Rooms, roughers, (c, _) => room.Roughed(top, spring, FinishStep(c, depth)), after);
+        var rough = Add(pocket.Name, Stage.Rooms, roughers, (_, _) => room.Roughed(top, spring), after);
         rooms.Add((room.Region, room.Highest, rough));
         var finish = Add(pocket.Name, Stage.Rooms, CutterRack.NotMuchThinner(CutterRack.FlutesFirst(suited, depth)), (_, _) => room.Finished(skin, spring), [rough]);
         rooms.Add((room.Region, room.Highest, finish));

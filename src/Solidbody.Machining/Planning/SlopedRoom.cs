@@ -1,4 +1,5 @@
 using Solidbody.Geometry;
+using Solidbody.Machining.Feeds;
 using Solidbody.Machining.Toolpaths;
 
 namespace Solidbody.Machining.Planning;
@@ -49,16 +50,16 @@ internal sealed class SlopedRoom
     public double SkinAfter(IEnumerable<Cutter> roughers) => PlanPractice.FloorLeave + roughers.Max(c => FlatOnSlope.LeftAtWall(c.Radius, Floor.Slope, -1));
 
     /// <summary>Everything but the skin on the floor; the walls down to that.</summary>
-    public IEnumerable<Job.Step> Roughed(double top, int springPasses, double finishStep) =>
+    public IEnumerable<Job.Step> Roughed(double top, int springPasses) =>
     [
         new("rough", new Work.ClearSlope(Region, Floor, top - Lowest, PlanPractice.RoughLeave, PlanPractice.FloorLeave)),
-        new("walls", new Work.SlopeWalls(Region, Floor, top - Lowest, PlanPractice.FloorLeave, springPasses), finishStep),
+        new("walls", new Work.SlopeWalls(Region, Floor, top - Lowest, PlanPractice.FloorLeave, springPasses), new Bite(top - Lowest, PlanPractice.RoughLeave)),
     ];
 
     /// <summary>The floor, and the feet of the walls.</summary>
     public IEnumerable<Job.Step> Finished(double skin, int springPasses) =>
     [
         new("floor", new Work.SlopeFloor(Region, Floor, skin, PlanPractice.SlopeRidge, PlanPractice.RoughLeave)),
-        new("foot of the walls", new Work.SlopeWalls(Region, Floor, skin, 0, springPasses), skin),
+        new("foot of the walls", new Work.SlopeWalls(Region, Floor, skin, 0, springPasses), new Bite(skin, PlanPractice.RoughLeave)),
     ];
 }
