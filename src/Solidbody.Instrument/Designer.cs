@@ -22,7 +22,7 @@ public static class Designer
         // What the shapes need before they can be drawn.
         ImmutableArray<Finding> findings = [.. unsolved, .. Foundations.Check(definition)];
         var (plan, outlineFindings) = definition.BoughtBody is null ? BodyPlan.Of(definition) : (null, []);
-        findings = [.. findings, .. outlineFindings];
+        findings = [.. findings, .. outlineFindings, .. plan is null ? [] : ThroughChecks.Foundations(definition, plan.Region)];
         if (plan is null && definition.BoughtBody is null || (definition.Neck.Section ?? NeckProfile.Named(definition.Neck.Profile)) is not { } profile || findings.Any(f => f.Severity == Severity.Stops))
             return new(definition, [], findings);
 

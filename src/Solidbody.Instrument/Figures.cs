@@ -21,6 +21,8 @@ public sealed record Figures
     public NeckScrewHold? NeckScrews { get; init; }
     /// <summary>Glue faces of a set neck, mm²; null for another.</summary>
     public double? TenonGlue { get; init; }
+    /// <summary>Core and wings of a through-neck instrument; null for another.</summary>
+    public CoreFigures? Core { get; init; }
     /// <summary>The scarf joint of an angled headstock; null without one.</summary>
     public ScarfJoint? Scarf { get; init; }
     /// <summary>The grain of an angled headstock in one piece; null without one.</summary>

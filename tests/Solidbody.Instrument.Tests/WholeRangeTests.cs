@@ -20,8 +20,9 @@ public partial class WholeRangeTests
         from strings in Gen.Int[4, 9]
         from frets in Gen.Int[12, 29]
         from hand in OneOf("right", "left")
+        from joint in OneOf("bolt-on", "bolt-on", "set", "through")
         from family in OneOf("symmetric", "offset", "single", "bass", "travel")
-        select $"units = \"mm\"\nname = \"any\"\nscale_bass = {Math.Min(950, scale + fan)}\nscale_treble = {scale}\nperpendicular_fret = {square}\nstrings = {strings}\nfrets = {frets}\nhand = \"{hand}\"\nbody.outline.family = \"{family}\"\n";
+        select $"units = \"mm\"\nname = \"any\"\nscale_bass = {Math.Min(950, scale + fan)}\nscale_treble = {scale}\nperpendicular_fret = {square}\nstrings = {strings}\nfrets = {frets}\nhand = \"{hand}\"\nbody.outline.family = \"{family}\"\nneck.joint = \"{joint}\"\n";
 
     /// <summary>A share of all keys with a range, drawn anew: from an instrument with one odd figure to one that is odd throughout.</summary>
     internal static readonly Gen<string> Any = Gen.Select(Basis, OneOf(0.002, 0.01, 0.03, 0.1, 0.3), Gen.Int).Select((text, share, seed) =>
@@ -70,7 +71,7 @@ public partial class WholeRangeTests
     /// <summary>A value a part of the way through a key's range; null for a key without one.</summary>
     private static string? Value(KeyNote note, double at)
     {
-        if (note is { Table: "headstock", Key: "tuners_bass" or "tuners_treble" } or { Table: "body.outline", Key: "family" or "drawing" }) return null;
+        if (note is { Table: "headstock", Key: "tuners_bass" or "tuners_treble" } or { Table: "body.outline", Key: "family" or "drawing" } or { Table: "neck", Key: "joint" }) return null;
         if (Range().Match(note.Allowed) is not { Success: true } range)
         {
             if (note.Allowed.StartsWith("true", StringComparison.Ordinal)) return at < 0.5 ? "true" : "false";

@@ -17,7 +17,8 @@ public sealed record BalanceChange(string What, double Mass, double CentreX, Han
     /// <summary>kg added or taken; mm a button is moved.</summary>
     private const double Weight = 0.1, Shift = 25;
 
-    internal static ImmutableArray<BalanceChange> All(InstrumentDefinition d, ImmutableArray<Weighed> wood, ImmutableArray<Weighed> things, Setting setting)
+    /// <param name="ofBody">Those of the things that are of the body's wood.</param>
+    internal static ImmutableArray<BalanceChange> All(InstrumentDefinition d, ImmutableArray<Weighed> ofBody, ImmutableArray<Weighed> things, Setting setting)
     {
         var now = setting.Hang(Weighed.Together("now", things));
         BalanceChange Of(string what, IEnumerable<Weighed> then, Setting? moved = null)
@@ -28,11 +29,10 @@ public sealed record BalanceChange(string What, double Mass, double CentreX, Han
         }
         BalanceChange With(string what, double mass, Point2 at) => Of(what, things.Add(new(what, mass, new(at.X, at.Y, 0))));
 
-        var body = wood.First(w => w.Name == "body");
         var changes = ImmutableArray.CreateBuilder<BalanceChange>();
         foreach (var key in OtherBodies.Where(k => k != d.Body.Wood))
             if (Woods.Find(key) is { } other && WoodWeights.DensityOf(d, key) is { } density)
-                changes.Add(Of($"body of {other.Title}", things.Replace(body, body with { Mass = body.Mass * density / WoodWeights.DensityOf(d, d.Body.Wood)!.Value })));
+                changes.Add(Of($"{(d.Neck.Joint == JointKind.Through ? "wings" : "body")} of {other.Title}", things.Select(t => ofBody.Contains(t) ? t with { Mass = t.Mass * density / WoodWeights.DensityOf(d, d.Body.Wood)!.Value } : t)));
         changes.Add(With("100 g more at the tuners", Weight, new(-d.Headstock.FirstPost - d.Headstock.TunerPitch, 0)));
         changes.Add(With("100 g of holes behind the bridge", -Weight, new(d.Scale + d.Body.Bridge.PlateTo, 0)));
         if (setting is not { Horn: { } horn, Tail: { } tail }) return changes.ToImmutable();

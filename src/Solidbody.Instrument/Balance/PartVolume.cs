@@ -41,6 +41,18 @@ public sealed record PartVolume(double Volume, PartPoint Centre)
         return (below.Whole(part), above.Whole(part));
     }
 
+    /// <summary>The same wood higher up.</summary>
+    public PartVolume Raised(double by) => this with { Centre = Centre with { Z = Centre.Z + by } };
+
+    public static PartVolume Together(PartVolume a, PartVolume b)
+    {
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
+        var volume = a.Volume + b.Volume;
+        double Mean(Func<PartPoint, double> of) => (a.Volume * of(a.Centre) + b.Volume * of(b.Centre)) / volume;
+        return new(volume, new(Mean(p => p.X), Mean(p => p.Y), Mean(p => p.Z)));
+    }
+
     /// <summary>The box is divided evenly, so that square ends are met exactly.</summary>
     private static void AddColumns(ref Sum sum, PartShape shape, int along, int across)
     {

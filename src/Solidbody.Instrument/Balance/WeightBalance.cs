@@ -21,11 +21,12 @@ public sealed record WeightBalance(ImmutableArray<Weighed> Things, Weighed Whole
     public static WeightBalance? Of(InstrumentDefinition d, ImmutableArray<PartWood> woods)
     {
         ArgumentNullException.ThrowIfNull(d);
-        if (woods.FirstOrDefault(p => p.Name == "body")?.Part is not { } body || WoodWeights.Of(d, woods) is not { } wood) return null;
-        ImmutableArray<Weighed> things = [.. wood, .. HardwareWeights.Of(d, body, wood.First(w => w.Name == "body").Centre).Where(t => t.Mass > 0)];
+        if (woods.FirstOrDefault(p => p.Part.Name == "body")?.Part is not { } body || WoodWeights.Of(d, woods) is not { } wood) return null;
+        ImmutableArray<Weighed> ofBody = [.. wood.Zip(woods).Where(w => w.Second.Part.Name == "body" && w.Second.Name != PartWood.Top).Select(w => w.First)];
+        ImmutableArray<Weighed> things = [.. wood, .. HardwareWeights.Of(d, body, Weighed.Together("body", ofBody).Centre).Where(t => t.Mass > 0)];
         var setting = Setting.Of(d, body);
         var whole = Weighed.Together("whole instrument", things);
-        return new(things, whole, setting.Hang(whole), Knee.Of(body.Outline.Loops[0], whole, d.Hanging.Angle), BalanceChange.All(d, wood, things, setting));
+        return new(things, whole, setting.Hang(whole), Knee.Of(body.Outline.Loops[0], whole, d.Hanging.Angle), BalanceChange.All(d, ofBody, things, setting));
     }
 }
 

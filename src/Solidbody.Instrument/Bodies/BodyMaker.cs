@@ -17,7 +17,7 @@ internal static class BodyMaker
     {
         var (body, joint, plan) = (d.Body, NeckJoint.Of(d), seen.Region);
         var box = plan.Bounds;
-        ImmutableArray<Pocket> rooms = [NeckPocket(d, joint), .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
+        ImmutableArray<Pocket> rooms = [.. d.Neck.Joint == JointKind.Through ? [] : (Pocket[])[NeckPocket(d, joint)], .. body.Pickups.SelectMany(PickupRooms.Of), .. TremoloRooms.Of(d), .. ControlRooms.Of(body)];
         ImmutableArray<Hole> holes =
         [
             .. d.Neck.Joint == JointKind.BoltOn ? NeckScrews(d, joint) : [],

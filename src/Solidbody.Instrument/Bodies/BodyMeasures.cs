@@ -13,7 +13,7 @@ internal static class BodyMeasures
 
     public static ImmutableArray<Measure> Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes) =>
     [
-        .. Pocket(d),
+        .. d.Neck.Joint == JointKind.Through ? [] : Pocket(d),
         .. d.Body.Pickups.SelectMany(p => Pickup(p, rooms.First(r => r.Name == p.Name))),
         .. Holes(d, holes),
         .. Controls(d.Body, rooms, holes),

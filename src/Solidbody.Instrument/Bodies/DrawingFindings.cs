@@ -26,6 +26,6 @@ public static class DrawingFindings
         new("DRAWING-03", Severity.Stops, $"body outline at the neck pocket's mouth, y {y.ToString("0.#", CultureInfo.InvariantCulture)}",
             double.IsFinite(behind) ? $"the drawn edge lies {Say.Mm(Math.Abs(behind))} {(behind < 0 ? "in front of" : "behind")} the shoulder line at x {Say.Mm(shoulder)}" : "there is no body",
             $"at most {Say.Mm(DrawingChecks.MostInFront)} in front of it and {Say.Mm(DrawingChecks.MostBehind)} behind", Limits.Practice,
-            "move the drawing (centre_line, foremost, turn), draw a level shoulder as wide as the heel, or change the pocket's length.")
+            "move the drawing (centre_line, foremost, turn), draw a level shoulder as wide as the heel, or change the length of heel and pocket.")
         { Title = "the drawn outline does not meet the neck" };
 }

@@ -47,6 +47,9 @@ public sealed record NeckSeat(double HeelEnd, double HeelLength, double Depth, d
     /// <summary>Height of a point of the neck above the body's front.</summary>
     public double Z(double s, double h) => -Depth + Lift + (s - HeelEnd) * Math.Sin(Angle) + (Shim + h) * Math.Cos(Angle);
 
+    /// <summary>Height h at which the neck meets the body's front, at s.</summary>
+    public double FrontAt(double s) => (Depth - Lift - (s - HeelEnd) * Math.Sin(Angle)) / Math.Cos(Angle) - Shim;
+
     /// <summary>Slope of the pocket's floor toward the bridge, and its height at x.</summary>
     public double FloorSlope => AngleBy == AngleMaking.Floor ? Math.Tan(Angle) : 0;
     public double FloorZ(double x) => -Depth + (x - HeelEnd) * FloorSlope;

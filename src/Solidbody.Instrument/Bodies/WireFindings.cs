@@ -36,7 +36,7 @@ public static class WireFindings
 
     /// <summary>WIRE-06: a groove has no face to lie in.</summary>
     public static Finding NoJoint(WireWayDefinition way) =>
-        new("WIRE-06", Severity.Warns, $"body, from {way.From} to {way.To}", "no mating edge meets both rooms at one height", "two halves, and both rooms across the joint", Practice,
+        new("WIRE-06", Severity.Warns, $"body, from {way.From} to {way.To}", "no mating edge meets both rooms at one height", "two pieces, and both rooms across their joint", Practice,
             "drill the way (made = \"drilled\"), or lead the wire through a room on the joint.")
         { Title = "a wire way cannot be ploughed before the glue-up" };
 

@@ -36,12 +36,12 @@ internal static class WireLine
         return (End(from, best.A, best.B), End(to, best.B, best.A));
     }
 
-    /// <summary>A room's end of a way along the joint of two halves, on the centre line; null where the room does not reach it.</summary>
-    public static Point2? OnJoint(WireRoom room, Point2 toward)
+    /// <summary>A room's end of a way along a joint of the body's pieces, at y; null where the room does not reach it.</summary>
+    public static Point2? OnJoint(WireRoom room, Point2 toward, double y)
     {
         if (room.Region is not { } region) return null;
-        var middle = new Point2(room.Middle.X, 0);
-        return region.Contains(middle) ? End(room, middle, new(toward.X, 0)) : null;
+        var middle = new Point2(room.Middle.X, y);
+        return region.Contains(middle) ? End(room, middle, new(toward.X, y)) : null;
     }
 
     /// <summary>The way's end: a little inside the room's wall, on the line to the other room's aim.</summary>

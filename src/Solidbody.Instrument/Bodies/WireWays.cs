@@ -59,16 +59,18 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
         return null;
     }
 
-    /// <summary>A groove in the mating edge of two halves: where both rooms reach the joint.</summary>
+    /// <summary>A groove in the mating edges of two of the body's pieces: where both rooms reach their joint.</summary>
     private static HandBore? Ploughed(WireWayDefinition way, WireRoom from, WireRoom to, (double Low, double High) a, (double Low, double High) b, InstrumentDefinition d, out Finding? finding)
     {
         var (low, high) = (Math.Max(a.Low, b.Low), Math.Min(a.High, b.High));
-        var (endA, endB) = (WireLine.OnJoint(from, to.Middle), WireLine.OnJoint(to, from.Middle));
-        finding = d.Body.Pieces < 2 || endA is null || endB is null || !(low <= high) ? WireFindings.NoJoint(way) : null;
-        if (finding is not null) return null;
         var z = (low + high) / 2;
-        return new($"wire way {way.From} to {way.To}", new(endA!.Value.X, 0, z), new(endB!.Value.X, 0, z), way.Diameter, "as a groove in the mating edges, half in each")
-        { ForWires = true, Into = [way.From, way.To], Before = GlueUp.Halves };
+        finding = null;
+        foreach (var y in Joints(d))
+            if (low <= high && WireLine.OnJoint(from, to.Middle, y) is { } endA && WireLine.OnJoint(to, from.Middle, y) is { } endB)
+                return new($"wire way {way.From} to {way.To}", new(endA.X, y, z), new(endB.X, y, z), way.Diameter, "as a groove in the mating edges, half in each")
+                { ForWires = true, Into = [way.From, way.To], Before = GlueUp.Halves };
+        finding = WireFindings.NoJoint(way);
+        return null;
     }
 
     /// <summary>A groove in the face a top is glued on: straight from room to room, where both reach so high; null else.</summary>
@@ -80,6 +82,9 @@ internal sealed record WireWays(ImmutableArray<HandBore> Bores, ImmutableArray<F
             : new($"wire way {way.From} to {way.To}", new(from.End.X, from.End.Y, z), new(to.End.X, to.End.Y, z), way.Diameter, "as a groove in the face under the top, as deep as it is wide")
             { ForWires = true, Into = [way.From, way.To], Before = GlueUp.Top };
     }
+
+    /// <summary>Where the body's pieces meet: on the centre line, or at a through-neck's core, the treble side first, where most controls are.</summary>
+    private static double[] Joints(InstrumentDefinition d) => d.Neck.Core is { } core ? [core.Lines.Treble, core.Lines.Bass] : d.Body.Pieces < 2 ? [] : [0];
 
     /// <summary>Heights a bore's middle may have inside a room; null when the room is too shallow.</summary>
     private static (double Low, double High)? Heights(WireRoom room, double r, double thickness)

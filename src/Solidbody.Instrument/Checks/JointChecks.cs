@@ -9,7 +9,12 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>Whether screws or glue hold the neck in the body.</summary>
 internal static class JointChecks
 {
-    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body, NeckScrewHold? hold) => d.Neck.Joint == JointKind.BoltOn ? [.. Screws(d, hold), .. Plate(d, body)] : Glue(d);
+    public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body, NeckScrewHold? hold) => d.Neck.Joint switch
+    {
+        JointKind.BoltOn => [.. Screws(d, hold), .. Plate(d, body)],
+        JointKind.Set => Glue(d),
+        _ => [],
+    };
 
     private static IEnumerable<Finding> Screws(InstrumentDefinition d, NeckScrewHold? hold)
     {

@@ -36,8 +36,10 @@ internal static class Limits
     public const double BassPostRadius = 4.5, TunerPitch = 22, TunerPitchBass = 36;
     /// <summary>Hollow at the nut: (u of the edge's start)² ≥ 40 mm × its rise keeps its radius at 8 mm (docs/shapes.md).</summary>
     public const double NutHollow = 40;
-    /// <summary>Least bite of a neck screw. Board over a tenon's shoulders off the body's front; least glue faces of a set neck, mm²; loosest glue joint, a side.</summary>
+    /// <summary>Least bite of a neck screw. Board over a tenon's shoulders off the body's front; least glue faces of a set neck, and of a wing, mm²; loosest glue joint, a side.</summary>
     public const double ScrewBite = 10, BoardOffBody = 0.2, TenonGlue = 3000, GlueGap = 0.15;
+    /// <summary>Narrowest body beside a through-neck's core that is a wing at all.</summary>
+    public const double Wing = 20;
     /// <summary>How far the headstock's back may be off its plane under a tuner; steepest edge of a section that passes still follow, radians (docs/shapes.md).</summary>
     public const double TunerSeat = 0.3, SteepestEdge = 85 * Math.PI / 180;
     /// <summary>Slope of grain from which a one-piece headstock is called short-grained: 1 in 10. Glue face of a scarf joint; its line kept from the board's end.</summary>

@@ -11,6 +11,7 @@ internal static class PocketChecks
 
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body)
     {
+        if (d.Neck.Joint == JointKind.Through) yield break;
         var (joint, seat) = (NeckJoint.Of(d), NeckSeat.Of(d));
         if (seat.Z(joint.HeelEnd, d.Neck.Heel.Thickness) is var above && !(above >= 0)) yield return PocketFindings.TooDeep(above);
         // A sloping floor is deepest at one of its ends.

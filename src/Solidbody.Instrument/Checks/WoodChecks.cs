@@ -15,7 +15,7 @@ internal static class WoodChecks
             var (wood, names) = (d.WoodOf(group.Key), string.Join(", ", group.Select(w => w.Name)));
             if (wood?.Gravity is null) yield return WoodFindings.NoWeight(group.Key, names);
             if (wood?.RadialChange is null || wood.TangentialChange is null) yield return WoodFindings.NoMovement(group.Key, names);
-            var isNeck = group.Any(w => w.Name is "neck" or "fretboard");
+            var isNeck = group.Any(w => w.Part.Name is "neck" or "fretboard");
             if (isNeck && Missing(wood) is { Length: > 0 } missing) yield return WoodFindings.NoStrength(group.Key, names, missing);
         }
     }

@@ -1,7 +1,18 @@
 namespace Solidbody.Instrument;
 
 /// <summary>Which measure of the chain from nut to saddle is left free, to follow from all the others.</summary>
-public enum FreeMeasure { Saddle, Angle, Depth, Heel, Shim, Bridge }
+public enum FreeMeasure { Saddle, Angle, Depth, Heel, Shim, Bridge, Above }
+
+public static class FreeMeasures
+{
+    /// <summary>Whether a neck so joined has this measure: a through-neck has no pocket; only it stands a stated height over the body's front.</summary>
+    public static bool IsOf(this FreeMeasure measure, JointKind joint) => measure switch
+    {
+        FreeMeasure.Depth or FreeMeasure.Heel or FreeMeasure.Shim => joint != JointKind.Through,
+        FreeMeasure.Above => joint == JointKind.Through,
+        _ => true,
+    };
+}
 
 /// <summary>How the strings shall lie over the frets. Heights are from a fret's top to the string's underside, mm. Common practice, no source.</summary>
 public sealed record ActionDefinition

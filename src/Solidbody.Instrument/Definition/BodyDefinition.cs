@@ -36,6 +36,7 @@ public sealed record BodyDefinition
 /// <summary>What lifts the heel's end so that the neck leans back: a wedge on a level floor, or a floor that rises toward the bridge.</summary>
 public enum AngleMaking { Wedge, Floor }
 
+/// <summary>How the neck sits in the body. A through-neck has no pocket: length, depth and angle then only say how it lies to the body's front.</summary>
 /// <param name="Length">Along x, from the body's shoulder line to the heel's end: the heel's own length.</param>
 /// <param name="Depth">From the body's front; of a sloping floor at the heel's end.</param>
 /// <param name="Clearance">A side, between heel and wall; the end wall too.</param>

@@ -3,8 +3,8 @@ using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
 
-/// <summary>How neck and body are joined: screwed through the body, or glued into it.</summary>
-public enum JointKind { BoltOn, Set }
+/// <summary>How neck and body are joined: screwed through the body, glued into it, or in one piece with the body's middle.</summary>
+public enum JointKind { BoltOn, Set, Through }
 
 public sealed record NeckDefinition
 {
@@ -33,13 +33,15 @@ public sealed record NeckDefinition
     /// <summary>From where it begins to where it ends.</summary>
     public double VoluteLength { get; init; } = 2 * HeadBlend.Usual.VoluteHalfLength;
     public BarsDefinition Bars { get; init; } = BarsDefinition.None;
+    /// <summary>The body's middle, of the neck's own wood; null unless the neck goes through.</summary>
+    public CoreDefinition? Core { get; init; }
 }
 
 /// <param name="Thickness">Neck wood at the heel, without board.</param>
 /// <param name="BlendCentre">Length of the blend into the shaft on the centre line.</param>
 /// <param name="BlendEdgeExtra">How much longer at the edges.</param>
-/// <param name="CornerRadius">Plan radius of the heel's two end corners.</param>
-/// <param name="Length">Straight heel that lies in the body's pocket.</param>
+/// <param name="CornerRadius">Plan radius of the heel's two end corners; 0 of a through-neck, which has none.</param>
+/// <param name="Length">Straight heel that lies in the body's pocket; of a through-neck from the shoulder line to where the core takes over.</param>
 public sealed record HeelDefinition(double Thickness, double BlendCentre, double BlendEdgeExtra, double CornerRadius, double Length, ScrewPattern Screws)
 {
     /// <summary>A set neck's tenon, parallel; null is as wide as the board over it.</summary>
@@ -62,6 +64,9 @@ public sealed record ScrewPattern(double AlongX, double AlongY, double FromEnd, 
     public double Diameter { get; init; } = WoodScrews.Diameter(8);
     /// <summary>On the body's back; null with ferrules.</summary>
     public NeckPlateDefinition? Plate { get; init; }
+
+    /// <summary>Of a neck that is not screwed.</summary>
+    public static ScrewPattern None { get; } = new(0, 0, 0, 0, 0, 0, 0, 0);
 }
 
 /// <summary>The plate under the neck's screws, its middle on the pattern's.</summary>

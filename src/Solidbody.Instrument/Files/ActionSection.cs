@@ -20,20 +20,28 @@ static class ActionSection
             Relief = action.Length("relief", 0, 1, usual.Relief, "hollow of the fret tops half way along the free neck, strings at pitch"),
             FallAway = action.Length("fall_away", 0, 1, 0, "last fret dressed below the line of the frets over the body"),
             Free = action.Choice("solve",
-                [("saddle", FreeMeasure.Saddle), ("angle", FreeMeasure.Angle), ("depth", FreeMeasure.Depth), ("heel", FreeMeasure.Heel), ("shim", FreeMeasure.Shim), ("bridge", FreeMeasure.Bridge)],
+                [("saddle", FreeMeasure.Saddle), ("angle", FreeMeasure.Angle), ("depth", FreeMeasure.Depth), ("heel", FreeMeasure.Heel), ("shim", FreeMeasure.Shim), ("bridge", FreeMeasure.Bridge), ("above", FreeMeasure.Above)],
                 "saddle", "the measure that follows from the others: saddle heights, or what brings them to the middle of the bridge's range"),
         };
     }
 
     /// <summary>What is to follow from the other measures cannot be given as well.</summary>
-    public static void RefuseTheFreeMeasure(FreeMeasure free, TableReader action, TableReader neck, TableReader body)
+    public static void RefuseTheFreeMeasure(FreeMeasure free, JointKind joint, TableReader action, TableReader neck, TableReader body)
     {
-        var (pocket, bridge) = (body.Table("pocket"), body.Table("bridge"));
+        var goesThrough = joint == JointKind.Through;
+        if (!free.IsOf(joint))
+        {
+            action.Refuse("solve", goesThrough ? "a through-neck has no pocket, and its heel's thickness lifts nothing" : "only a through-neck stands at a height of its own over the body",
+                goesThrough ? "saddle, angle, bridge or above" : "saddle, angle, depth, heel, shim or bridge", $"solve for `{(goesThrough ? "above" : "depth")}`");
+            return;
+        }
+        var (seat, bridge) = (goesThrough ? neck.Table(CoreSection.Key) : body.Table("pocket"), body.Table("bridge"));
         var (table, key, name) = free switch
         {
-            FreeMeasure.Angle => (pocket, "angle", "body.pocket.angle"),
-            FreeMeasure.Depth => (pocket, "depth", "body.pocket.depth"),
-            FreeMeasure.Shim => (pocket, "shim", "body.pocket.shim"),
+            FreeMeasure.Above => (seat, "above", "neck.core.above"),
+            FreeMeasure.Angle => (seat, "angle", goesThrough ? "neck.core.angle" : "body.pocket.angle"),
+            FreeMeasure.Depth => (seat, "depth", "body.pocket.depth"),
+            FreeMeasure.Shim => (seat, "shim", "body.pocket.shim"),
             FreeMeasure.Heel => (neck.Table("heel"), "thickness", "neck.heel.thickness"),
             FreeMeasure.Bridge => (bridge, "base_height", "body.bridge.base_height"),
             _ => (action, "", ""),

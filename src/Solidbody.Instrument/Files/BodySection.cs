@@ -13,13 +13,15 @@ static class BodySection
     public static double ReadStringSpread(TableReader body, InstrumentBasis basis) => body.Table("bridge")
         .Length("string_spread", 30, 160, (basis.IsBass ? BassBridgePitch : GuitarBridgePitch) * (basis.Strings - 1), "first to last string at the saddles, centre to centre");
 
-    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, PocketDefaults pocketDefaults, DrawingDesk drawings)
+    /// <param name="through">How a through-neck lies to the body; null for one with a pocket.</param>
+    public static BodyDefinition Read(TableReader body, StringFan strings, FretLayout layout, double heelWidth, PocketDefaults pocketDefaults, NeckPocketDefinition? through, DrawingDesk drawings)
     {
         var (basis, heelEnd) = (strings.Basis, layout.HeelEnd);
         var wood = body.Word("wood", basis.Woods, "red-alder", "wood of the body");
         var thickness = body.Length("thickness", 30, 60, 44.45, "front to back");
-        var pieces = body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line");
-        var pocket = ReadPocket(body.Table("pocket"), pocketDefaults);
+        var pieces = through is null ? body.Count("pieces", 1, 2, 2, "1, or 2 joined on the centre line") : 1;
+        var pocket = through ?? ReadPocket(body.Table("pocket"), pocketDefaults);
+        if (through is not null) RefuseOfAPocket(body);
         var (family, outline, drawn) = OutlineSection.Read(body.Table("outline"), basis, heelEnd, heelWidth, pocket.Length, BridgeSection.Lean(layout), drawings);
         var tail = drawn?.Loop.Bounds.X1 ?? OutlineSection.TailX(outline, heelEnd, pocket.Length);
 
@@ -34,7 +36,7 @@ static class BodySection
             Grain = SeasonsSection.ReadGrain(body, "flat", "how its boards are sawn: flat, or quarter, which moves about half as much"),
             Thickness = thickness,
             Pieces = pieces,
-            Top = TopSection.Read(body.Table("top"), basis),
+            Top = through is null ? TopSection.Read(body.Table("top"), basis) : null,
             Outline = outline,
             Drawn = drawn,
             Pocket = pocket,
@@ -43,7 +45,7 @@ static class BodySection
             Controls = controls,
             Tremolo = tremolo,
             Jack = JackSection.Read(body.Table("jack"), controls, heelEnd),
-            WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null),
+            WireWays = WireWaySection.Read(body, pickups, controls is not null, tremolo is not null, hasPocket: through is null),
             ArmContour = ContourSection.ReadArm(body.Table("arm_contour")),
             BellyContour = ContourSection.ReadBelly(body.Table("belly_contour")),
             LongDrill = WireWaySection.ReadDrill(body.Table("long_drill")),
@@ -66,6 +68,13 @@ static class BodySection
             pocket.Angle("angle", FreeRange.AngleDegrees.Least, FreeRange.AngleDegrees.Most, 0, "the neck's plane to the body's front; positive leans the head back"),
             pocket.Length("shim", FreeRange.Shim.Least, FreeRange.Shim.Most, 0, "even shim under the heel"),
             pocket.Choice("angle_by", [("wedge", AngleMaking.Wedge), ("floor", AngleMaking.Floor)], "wedge", "a wedge on a level floor makes the angle, or the floor itself, which then rises toward the bridge"));
+    }
+
+    static void RefuseOfAPocket(TableReader body)
+    {
+        body.RefuseIfGiven("pocket", "a neck that is screwed or glued into a pocket", "remove it: [neck.core] says how a through-neck lies to the body");
+        body.RefuseIfGiven("top", "a body without a core", "remove it: a top over a through-neck's core is not worked out; laminate the wings by hand");
+        body.RefuseIfGiven("pieces", "a body without a core", "remove it: a through-neck's body is its core between two wings");
     }
 
     static void RefuseSameNames(TableReader body, ImmutableArray<PickupDefinition> pickups)

@@ -47,8 +47,10 @@ public static class InstrumentFile
         var heelWidth = Math.Round(2 * layout.HalfWidth(layout.HeelEnd), 1);
         var neckValue = NeckSection.Read(neck, basis, layout, heelWidth);
         if (boughtNeck is not null) neckValue = neckValue with { Heel = BoughtNeckSection.Heel(neckValue.Heel, boughtNeck) };
+        if (boughtBody is not null && neckValue.Joint == JointKind.Through)
+            neck.Refuse("joint", "the neck goes through a body that is bought", "bolt-on or set", "remove it: a bought body has a pocket");
         var pocket = boughtNeck is null ? PocketDefaults.Own(neckValue.Heel.Length) : BoughtNeckSection.Pocket(boughtNeck);
-        var bodyValue = BodySection.Read(body, strings, layout, heelWidth, pocket, drawings);
+        var bodyValue = BodySection.Read(body, strings, layout, heelWidth, pocket, CoreSection.Seat(neck, neckValue), drawings);
         if (boughtBody is not null) bodyValue = BoughtBodySection.Body(bodyValue, boughtBody, BridgeSection.Read(file.Table(BoughtBodySection.Key).Table("bridge"), strings, hasTremolo: false));
         var definition = new InstrumentDefinition
         {
@@ -75,7 +77,7 @@ public static class InstrumentFile
             Tuning = TuningSection.Read(file.Table("tuning"), basis),
             Overrides = OverrideSection.Read(file),
         };
-        ActionSection.RefuseTheFreeMeasure(definition.Action.Free, action, neck, body);
+        ActionSection.RefuseTheFreeMeasure(definition.Action.Free, neckValue.Joint, action, neck, body);
         return definition;
     }
 

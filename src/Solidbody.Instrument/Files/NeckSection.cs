@@ -49,7 +49,7 @@ static class NeckSection
             neck.Word("wood", basis.Woods, "sugar-maple", "wood of the neck"),
             neck.Length("thickness_at_fret_1", 16, 30, thickness.Fret1, "with the fretboard, on the centre line"),
             neck.Length("thickness_at_fret_12", 17, 32, thickness.Fret12, "with the fretboard, on the centre line"));
-        var joint = neck.Choice("joint", [("bolt-on", JointKind.BoltOn), ("set", JointKind.Set)], "bolt-on", "screwed through the body, or glued into it");
+        var joint = neck.Choice("joint", [("bolt-on", JointKind.BoltOn), ("set", JointKind.Set), ("through", JointKind.Through)], "bolt-on", "screwed through the body, glued into it, or in one piece with the body's middle");
         var (profile, section, at12) = ReadSections(neck);
         return new NeckDefinition
         {
@@ -66,7 +66,8 @@ static class NeckSection
             VoluteAt = neck.Length("volute_at", -20, 40, HeadBlend.Usual.VoluteAt, "its crest, from the nut toward the tip"),
             VoluteLength = neck.Length("volute_length", 20, 100, 2 * HeadBlend.Usual.VoluteHalfLength, "from where it begins to where it ends"),
             Joint = joint,
-            Heel = ReadHeel(neck.Table("heel"), basis, heelWidth),
+            Heel = joint == JointKind.Through ? ReadThroughHeel(neck.Table("heel"), basis) : ReadHeel(neck.Table("heel"), basis, heelWidth),
+            Core = CoreSection.Read(neck, joint, heelWidth),
             Rod = ReadRod(neck.Table("rod"), layout),
             Bars = ReadBars(neck.Table("bars"), layout.HeelEnd),
         };
@@ -89,16 +90,34 @@ static class NeckSection
 
     static HeelDefinition ReadHeel(TableReader heel, InstrumentBasis basis, double heelWidth)
     {
-        var length = heel.Length("length", 50, 130, basis.IsBass ? 92 : 75, "straight heel that lies in the body's pocket");
+        var length = heel.Length("length", LeastHeel, MostHeel, HeelLength(basis), "straight heel that lies in the body's pocket");
         return new HeelDefinition(
-            heel.Length("thickness", FreeRange.Heel.Least, FreeRange.Heel.Most, 19.05, "neck wood without the board: 25.4 mm with a board of 6.35 mm"),
-            heel.Length("blend", 20, 100, 36, "length of the blend into the shaft, on the centre line"),
-            heel.Length("blend_extra_at_edge", 0, 60, 24, "how much longer the blend is at the edges"),
+            heel.Length("thickness", FreeRange.Heel.Least, FreeRange.Heel.Most, UsualHeel, "neck wood without the board: 25.4 mm with a board of 6.35 mm"),
+            heel.Length("blend", LeastBlend, MostBlend, UsualBlend, "length of the blend into the shaft, on the centre line"),
+            heel.Length("blend_extra_at_edge", 0, MostExtra, UsualExtra, "how much longer the blend is at the edges"),
             heel.Length("corner_radius", 3, 20, 7, "plan radius of the heel's two end corners; not less than the pocket's"),
             length,
             ReadScrews(heel.Table("screws"), heelWidth))
         { TenonWidth = heel.Length("tenon_width", 0, 80, 0, "tenon of a set neck, narrower than the board over it; 0 is as wide as the board") is > 0 and var tenon ? tenon : null };
     }
+
+    /// <summary>Of a through-neck: from the shoulder line on it is the body's middle, with nothing to screw or to glue in.</summary>
+    static HeelDefinition ReadThroughHeel(TableReader heel, InstrumentBasis basis)
+    {
+        foreach (var key in (string[])["corner_radius", "tenon_width", "screws"]) heel.RefuseIfGiven(key, "a neck that is screwed or glued into a pocket", "remove it: a through-neck has no pocket");
+        return new HeelDefinition(
+            heel.Length("thickness", FreeRange.Heel.Least, FreeRange.Heel.Most, UsualHeel, "neck wood without the board, where it meets the body"),
+            heel.Length("blend", LeastBlend, MostBlend, UsualBlend, "length of the blend into the shaft, on the centre line"),
+            heel.Length("blend_extra_at_edge", 0, MostExtra, UsualExtra, "how much longer the blend is at the edges"),
+            0,
+            heel.Length("length", LeastHeel, MostHeel, HeelLength(basis), "from the body's shoulder line to the board's end, where the core takes over"),
+            ScrewPattern.None);
+    }
+
+    /// <summary>The heel and its blend into the shaft, mm.</summary>
+    const double LeastHeel = 50, MostHeel = 130, UsualHeel = 19.05, LeastBlend = 20, MostBlend = 100, UsualBlend = 36, MostExtra = 60, UsualExtra = 24;
+
+    static double HeelLength(InstrumentBasis basis) => basis.IsBass ? 92 : 75;
 
     /// <summary>Heel kept from a screw's middle to its side, mm, and the widest pattern across; a narrow heel takes a narrower one.</summary>
     const double ScrewToSide = 8, ScrewsAcross = 38;

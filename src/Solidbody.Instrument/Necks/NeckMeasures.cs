@@ -49,6 +49,8 @@ internal static class NeckMeasures
         if (edge - Floor(nutX) > 2 * Grip)
             yield return Width("neck width at the nut", d, nutX, (edge + Floor(nutX)) / 2);
 
+        // A through-neck's heel is the body's middle: no caliper comes round it.
+        if (d.Neck.Joint == JointKind.Through) yield break;
         // On the heel, between the rear screws and the end, or between the rows.
         var (rear, r) = (joint.HeelEnd - d.Neck.Heel.Screws.FromEnd, d.Neck.Heel.Screws.Pilot / 2);
         var heelX = rear - d.Neck.Heel.Screws.AlongX / 2;

@@ -9,6 +9,7 @@ namespace Solidbody.Instrument.Playing;
 /// Middle saddle over the body's front = −D + w + A sin θ + (S + H + B + F + m) cos θ, with
 /// D pocket depth, w lift of a wedge (L sin θ when θ &gt; 0), A from the heel's end to the scale line, θ neck angle, S shim, H heel, B board, F fret,
 /// m the middle of lowest and highest saddle above the fret tops' plane, L heel length. It must be the middle of the bridge's range.
+/// A through-neck has neither wedge nor shim, and leans about its own glue plane, which stands a = H cos θ − D over the front: a + A sin θ + (B + F + m) cos θ.
 /// </remarks>
 /// <param name="d">The definition.</param>
 /// <param name="lays">Its strings.</param>
@@ -25,6 +26,9 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
     /// <summary>Height of a string's underside on its saddle above the body's front.</summary>
     public double SaddleZ(StringLay lay) => seat.Z(lay.NutX + lay.Length, NeckSeat.FretTops(d) + lay.Saddle);
 
+    /// <summary>The glue plane over the body's front, where the heel ends.</summary>
+    private double Above => seat.Z(seat.HeelEnd, d.Neck.Heel.Thickness);
+
     /// <summary>How much the middle saddle stands too high, mm; negative is too low.</summary>
     public double TooHigh => Middle - Wanted;
 
@@ -35,6 +39,7 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
         FreeMeasure.Heel => d.Neck.Heel.Thickness - TooHigh / Math.Cos(pocket.Angle),
         FreeMeasure.Shim => pocket.Shim - TooHigh / Math.Cos(pocket.Angle),
         FreeMeasure.Bridge => d.Body.Bridge.BaseHeight + TooHigh,
+        FreeMeasure.Above => Above - TooHigh,
         FreeMeasure.Angle => Angle(),
         _ => Middle,
     };
@@ -44,6 +49,7 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
     {
         var (low, high) = Ends;
         var (p, q, c) = ((low.NutX + low.Length + high.NutX + high.Length) / 2 - seat.HeelEnd, pocket.Shim + NeckSeat.FretTops(d) + (low.Saddle + high.Saddle) / 2, Wanted + pocket.Depth);
+        if (d.Neck.Joint == JointKind.Through) (q, c) = (q - d.Neck.Heel.Thickness, Wanted - Above);
         double Of(double lever) => Math.Asin(c / Math.Sqrt(lever * lever + q * q)) - Math.Atan2(q, lever);
         // Level, the saddle stands at q: a higher one wants the neck to lean back.
         return Of(c > q && pocket.AngleBy == AngleMaking.Wedge ? p + seat.HeelLength : p);
@@ -54,11 +60,21 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
     {
         FreeMeasure.Depth => With(d, d.Body.Pocket with { Depth = value }),
         FreeMeasure.Shim => With(d, d.Body.Pocket with { Shim = value }),
-        FreeMeasure.Angle => With(d, d.Body.Pocket with { Angle = value }),
+        FreeMeasure.Angle => Leaning(d, value),
+        FreeMeasure.Above => With(d, d.Body.Pocket with { Depth = DepthFor(d, d.Body.Pocket.Angle, value) }),
         FreeMeasure.Heel => d with { Neck = d.Neck with { Heel = d.Neck.Heel with { Thickness = value } } },
         FreeMeasure.Bridge => d with { Body = d.Body with { Bridge = d.Body.Bridge with { BaseHeight = value } } },
         _ => d,
     };
+
+    /// <summary>Leaned, a pocket keeps its depth, a through-neck its glue plane's height.</summary>
+    private static InstrumentDefinition Leaning(InstrumentDefinition d, double angle) => With(d, d.Body.Pocket with
+    {
+        Angle = angle,
+        Depth = d.Neck.Joint == JointKind.Through ? DepthFor(d, angle, new HeightChain(d, []).Above) : d.Body.Pocket.Depth,
+    });
+
+    private static double DepthFor(InstrumentDefinition d, double angle, double above) => d.Neck.Heel.Thickness * Math.Cos(angle) - above;
 
     private static InstrumentDefinition With(InstrumentDefinition d, NeckPocketDefinition pocket) => d with { Body = d.Body with { Pocket = pocket } };
 
@@ -70,6 +86,7 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
         FreeMeasure.Shim => pocket.Shim,
         FreeMeasure.Bridge => d.Body.Bridge.BaseHeight,
         FreeMeasure.Angle => pocket.Angle,
+        FreeMeasure.Above => Above,
         _ => Middle,
     };
 
@@ -87,6 +104,7 @@ internal sealed class HeightChain(InstrumentDefinition d, ImmutableArray<StringL
         FreeMeasure.Heel => FreeRange.Heel,
         FreeMeasure.Shim => FreeRange.Shim,
         FreeMeasure.Bridge => FreeRange.Base,
+        FreeMeasure.Above => FreeRange.Above,
         FreeMeasure.Angle => (double.DegreesToRadians(FreeRange.AngleDegrees.Least), double.DegreesToRadians(FreeRange.AngleDegrees.Most)),
         _ => (double.NegativeInfinity, double.PositiveInfinity),
     };

@@ -15,7 +15,7 @@ public static class HeightFindings
     {
         var (least, most) = HeightChain.Range(measure);
         return new("HEIGHT-02", Severity.Stops, $"action, {Named(measure)}", double.IsFinite(value) ? $"{Show(measure, value)} would follow from the other measures" : "no value follows from the other measures",
-            $"{Show(measure, least)} to {Show(measure, most)}", "the instrument file", "change the pocket, the heel, the neck angle or the bridge's range, or solve for another measure.")
+            $"{Show(measure, least)} to {Show(measure, most)}", "the instrument file", "change the heights it follows from, the neck angle or the bridge's range, or solve for another measure.")
         { Title = "the measure left free cannot be made" };
     }
 
@@ -52,6 +52,7 @@ public static class HeightFindings
         FreeMeasure.Heel => "heel thickness",
         FreeMeasure.Shim => "shim",
         FreeMeasure.Bridge => "bridge's base height",
+        FreeMeasure.Above => "glue plane above the body's front",
         _ => "saddles",
     };
 }

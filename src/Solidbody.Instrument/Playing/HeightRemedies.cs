@@ -11,9 +11,10 @@ internal static class HeightRemedies
         var ways = new List<string>();
         void Offer(FreeMeasure measure, Func<double, string> say)
         {
-            if (chain.Solved(measure) is var value && HeightChain.IsAllowed(measure, value)) ways.Add(say(value));
+            if (measure.IsOf(d.Neck.Joint) && chain.Solved(measure) is var value && HeightChain.IsAllowed(measure, value)) ways.Add(say(value));
         }
         var (pocket, heel) = (d.Body.Pocket, d.Neck.Heel);
+        Offer(FreeMeasure.Above, v => $"let the neck's glue plane stand {Say.Mm(Math.Abs(chain.TooHigh))} {(chain.TooHigh < 0 ? "higher" : "lower")} over the body's front, at {Say.Mm(v)}");
         Offer(FreeMeasure.Depth, v => $"cut the pocket {Say.Mm(Math.Abs(v - pocket.Depth))} {(v > pocket.Depth ? "deeper" : "shallower")}, to {Say.Mm(v)}");
         Offer(FreeMeasure.Shim, v => v > pocket.Shim ? $"put a shim of {Say.Mm(v)} under the heel" : $"take the shim down to {Say.Mm(v)}");
         Offer(FreeMeasure.Angle, v => $"{(v > pocket.Angle ? "lean the neck back" : "straighten the neck")} by {Degrees(Math.Abs(v - pocket.Angle))}, to {Degrees(v)}");

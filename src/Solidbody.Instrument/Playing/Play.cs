@@ -24,7 +24,9 @@ internal static class Play
         var (intonation, intoned) = Intonation.Of(d, lays);
         var strings = StringTension.All(d);
         var retunings = Retuning.All(d, strings);
-        var woods = PartWood.Of(d, parts);
+        var glued = CoreAndWings.Of(d, parts[0], parts[1]);
+        var scarf = ScarfJoint.Of(d, parts[1], glued?.Core.Bounds.X1 ?? NeckJoint.Of(d).HeelEnd);
+        var woods = glued?.Woods(d, parts, scarf) ?? PartWood.Of(d, parts);
         var (movement, balance, bill) = (Movement.Of(d, woods), WeightBalance.Of(d, woods), WoodBill.Of(d, woods));
         var figures = Figures.None with
         {
@@ -34,9 +36,10 @@ internal static class Play
             Feel = Feel.Of(strings),
             Retunings = retunings,
             Bend = NeckBend.Of(d, parts[1], strings, retunings),
-            Scarf = ScarfJoint.Of(d, parts[1], NeckJoint.Of(d).HeelEnd),
+            Scarf = scarf,
             NeckScrews = NeckScrewHold.Of(d, strings.IsEmpty ? null : strings.Sum(s => s.Pull.Tension)),
             TenonGlue = d.Neck.Joint == JointKind.Set ? Tenon.GlueArea(d) : null,
+            Core = glued?.Figures(d, parts[0], scarf),
             HeadGrain = HeadGrain.Of(d, parts[1]),
             StringPlaces = StringPlace.All(d),
             FretPlaces = FretPlace.All(d),
@@ -56,6 +59,7 @@ internal static class Play
         findings.AddRange(WoodChecks.Of(d, woods));
         findings.AddRange(MovementChecks.Of(movement));
         findings.AddRange(JointChecks.Of(d, parts[0], figures.NeckScrews));
+        findings.AddRange(ThroughChecks.Of(d, parts[0], parts[1], figures.Core));
         findings.AddRange(ScarfChecks.Of(d, figures.Scarf, figures.HeadGrain));
         findings.AddRange(PathChecks.Of(d, figures.Paths));
         findings.AddRange(intoned);

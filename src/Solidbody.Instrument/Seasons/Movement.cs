@@ -35,12 +35,14 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
         var heel = air.Moves("neck at the heel", neck, 2 * Tenon.HalfWidth(d) ?? joint.HeelWidth);
         var pocket = air.Moves("neck pocket", body, 2 * BodyMaker.PocketHalfWidth(d, joint.HeelEnd));
         var boardEnd = air.Moves("fretboard at its end", board, d.Fretboard.WidthAtEnd);
-        var (hasNeck, hasBoard) = (woods.Any(w => w.Name == "neck"), woods.Any(w => w.Name == "fretboard"));
+        var (hasNeck, hasBoard) = (woods.Any(w => w.Part.Name == "neck"), woods.Any(w => w.Name == "fretboard"));
         ImmutableArray<MovingWidth> bodies = [.. woods.Where(w => w.Part.Name == "body").Select(w => air.Moves($"{w.Name}, widest", Sawn(d, w.Wood, w.Grain), w.Box.Width))];
         return new(air.Built, air.Driest, air.Wettest,
         [
             .. bodies,
-            .. hasNeck ? [air.Moves("neck at the nut", neck, d.Nut.Width), heel, pocket] : Array.Empty<MovingWidth>(),
+            .. d.Neck.Core is { } core ? Glued(d, core, air) : [],
+            .. hasNeck ? [air.Moves("neck at the nut", neck, d.Nut.Width)] : Array.Empty<MovingWidth>(),
+            .. hasNeck && d.Neck.Core is null ? [heel, pocket] : Array.Empty<MovingWidth>(),
             .. hasBoard ? [air.Moves("fretboard at the nut", board, d.Nut.Width), boardEnd] : Array.Empty<MovingWidth>(),
         ])
         {
@@ -52,6 +54,15 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
             FretEnds = hasBoard && boardEnd.Dry is { } change ? Math.Max(0, -change / 2) : null,
             ScaleAtMost = Moisture.MostChangeAlong(d.Scale, air.Driest, air.Wettest),
         };
+    }
+
+    /// <summary>Beside their widths: front to back core and wings move apart, which shows as a step at the glue lines.</summary>
+    private static IEnumerable<MovingWidth> Glued(InstrumentDefinition d, CoreDefinition core, Air air)
+    {
+        var (neck, wings) = (Sawn(d, d.Neck.Wood, d.Neck.Grain), Sawn(d, d.Body.Wood, d.Body.Grain));
+        yield return air.Moves("core, glue line to glue line", neck, core.Width);
+        yield return air.Moves("core, front to back", neck.Turned, d.Body.Thickness);
+        yield return air.Moves("wings, front to back", wings.Turned, d.Body.Thickness);
     }
 
     /// <summary>A cover that does not move itself (plastic, metal) in a ledge that does.</summary>
@@ -66,7 +77,11 @@ public sealed record Movement(double Built, double Driest, double Wettest, Immut
 
     private static SawnWood Sawn(InstrumentDefinition d, string wood, Grain grain) => new(d.WoodOf(wood), wood, grain);
 
-    private sealed record SawnWood(Wood? Wood, string Key, Grain Grain);
+    private sealed record SawnWood(Wood? Wood, string Key, Grain Grain)
+    {
+        /// <summary>Through its thickness a flatsawn board moves as a quartersawn one does across.</summary>
+        public SawnWood Turned => this with { Grain = Grain == Grain.Flat ? Grain.Quarter : Grain.Flat };
+    }
 
     private sealed record Air(double Built, double Driest, double Wettest)
     {

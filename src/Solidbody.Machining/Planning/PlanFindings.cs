@@ -38,6 +38,11 @@ internal static class PlanFindings
         "programs lay a blank flat on the bed", "plan the neck in one piece (scarf = false), or make this neck by hand from the joint's figures and the drawings")
     { Title = "No program cuts a neck with a scarf joint" };
 
+    public static Finding GoesThrough() => new("PLAN-06", Severity.Stops, "neck and body", "one blank as long as the instrument: once core and wings are glued, a carved neck leaves it no level face to lie on", "parts that lie flat on the bed, each by itself",
+        "programs lay a blank flat on the bed and turn it over on a level face",
+        "build it by hand from this check and `figures`: glue core and wings up square, cut rooms and holes by templates while the blank is still level, carve the neck last. Or glue the neck into a pocket, joint = \"set\": that can be cut, and a copy of the file that says so also makes the program of this same fretboard")
+    { Title = "No program cuts a neck that goes through the body" };
+
     private static string Degrees(double angle) => Say($"{angle * 180 / Math.PI:0.00}°");
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

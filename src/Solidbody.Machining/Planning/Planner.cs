@@ -11,6 +11,7 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(shop);
+        if (design.Definition.Neck.Joint == JointKind.Through) return new([], [PlanFindings.GoesThrough()]);
         // Parts know nothing of one another: each is planned by itself, and they are put together in the design's order.
         var parts = new Plan[design.Parts.Length];
         Parallel.For(0, parts.Length, i => parts[i] = new PartPlanner(design.Parts[i], design.Definition, shop).Plan());

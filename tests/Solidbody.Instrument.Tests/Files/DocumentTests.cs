@@ -26,6 +26,7 @@ public class DocumentTests
             [
                 .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nbody.outline.family = \"single\"\nbody.controls.around = [{ name = \"a\", x = 650, y = 100 }]\n" + Strings + OwnWood + GoneOn),
                 .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\n[body.outline]\n" + Shelf.Svg, Shelf.OfTheSchool),
+                .. InstrumentFile.Keys("units = \"mm\"\nname = \"a\"\nscale = 635\nneck.joint = \"through\"\n").Where(n => n.Table == "neck.core"),
                 .. InstrumentFile.Keys(Repository.ReadExample("school-bought-neck.toml")).Where(n => n.Table.StartsWith("bought", StringComparison.Ordinal)),
                 .. InstrumentFile.Keys(Repository.ReadExample("school-bought-body.toml")).Where(n => n.Table.StartsWith("bought", StringComparison.Ordinal)),
             ]);

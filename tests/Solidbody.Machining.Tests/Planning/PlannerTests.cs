@@ -86,6 +86,17 @@ public class PlannerTests
     }
 
     [Fact]
+    public void A_neck_that_goes_through_the_body_is_refused_whole_with_a_way_out()
+    {
+        var definition = SampleParts.Design.Definition;
+        var through = SampleParts.Design with { Definition = definition with { Neck = definition.Neck with { Joint = JointKind.Through, Core = new(60) } } };
+        Assert.DoesNotContain(Plan.Findings, f => f.Code == "PLAN-06");
+        var plan = Planner.Plan(through, Samples.Shop);
+        Assert.Empty(plan.SetUps);
+        Assert.Contains("joint = \"set\"", Assert.Single(plan.Findings, f => f is { Code: "PLAN-06", Severity: Severity.Stops }).Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_top_is_glued_on_before_the_blank_is_planed()
     {
         var definition = SampleParts.Design.Definition;

@@ -1,4 +1,6 @@
+using Solidbody.Geometry;
 using Solidbody.Instrument;
+using Solidbody.Instrument.Bodies;
 
 namespace Solidbody.App.Terminal.Tables;
 
@@ -13,6 +15,16 @@ internal static class BodyTables
         if (design.Figures.BodyWalls is not { Length: > 0 } walls) return null;
         var table = new TextTable("Between", $"Wood, {words.LengthUnitName}");
         foreach (var w in walls.Take(Shown)) table.Add($"{w.Of}, {w.To}", words.Length(w.Wood));
+        return table;
+    }
+
+    public static TextTable? Core(Design design, FigureWords words)
+    {
+        if (design.Figures.Core is not { } core) return null;
+        var table = new TextTable("Piece", $"Blank, {words.LengthUnitName}", words.AreaUnitName);
+        string Sides(Box3 b) => $"{words.Coarse(b.Length)}×{words.Coarse(b.Width)}×{words.Coarse(b.Thickness)}";
+        table.Add("neck and core", Sides(core.Blank), "");
+        foreach (var (name, wing) in ((string, WingFigures)[])[("bass wing", core.Bass), ("treble wing", core.Treble)]) table.Add(name, Sides(wing.Blank), words.Area(wing.Glue));
         return table;
     }
 
