@@ -50,7 +50,7 @@ public class OffsetsTests
     }
 
     /// <summary>An outline of 1 300 points with waists and horns, r(t) in closed form.</summary>
-    private static readonly Region Waisted = new(Loop.Of(Enumerable.Range(0, 1300).Select(i =>
+    internal static readonly Region Waisted = new(Loop.Of(Enumerable.Range(0, 1300).Select(i =>
     {
         var t = 2 * Math.PI * i / 1300;
         return new Point2((150 + 30 * Math.Cos(2 * t) + 12 * Math.Cos(3 * t)) * Math.Cos(t), (110 + 25 * Math.Cos(2 * t + 0.4) - 9 * Math.Sin(3 * t)) * Math.Sin(t));
