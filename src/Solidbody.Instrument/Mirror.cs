@@ -17,7 +17,7 @@ internal static class Mirror
         Flats = [.. p.Flats.Select(f => f with { Region = f.Region.Mirrored })],
         CarvedZones = [.. p.CarvedZones.Select(z => z with { Region = z.Region.Mirrored })],
         // Reversed, so that the wood stays on the path's left.
-        EdgeRounds = [.. p.EdgeRounds.Select(e => e with { Path = [.. e.Path.Reverse().Select(Of)] })],
+        Edges = [.. p.Edges.Select(e => e with { Path = [.. e.Path.Reverse().Select(Of)] })],
         HandBores = [.. p.HandBores.Select(b => b with { A = Of(b.A), B = Of(b.B) })],
         Measures = [.. p.Measures.Select(m => m with { Caliper = Of(m.Caliper) })],
         TabPlaces = [.. p.TabPlaces.Select(Of)],

@@ -29,7 +29,7 @@ public sealed record Part
     public ImmutableArray<Flat> Flats { get; init; } = [];
     /// <summary>Stretches of a planed face that a ball-end carves: a sloping headstock, the contours of a body.</summary>
     public ImmutableArray<CarvedZone> CarvedZones { get; init; } = [];
-    public ImmutableArray<EdgeRound> EdgeRounds { get; init; } = [];
+    public ImmutableArray<ShapedEdge> Edges { get; init; } = [];
     /// <summary>Wire ways and side bores made by hand: no program cuts them.</summary>
     public ImmutableArray<HandBore> HandBores { get; init; } = [];
     /// <summary>What is measured on the cut result.</summary>
@@ -101,13 +101,13 @@ public sealed record CarvedZone(string Name, Side From, Region Region);
 /// <param name="Scribed">Whether it is a line to saw by: the cutter's tip decides the groove's form, which keeps inside width and depth.</param>
 public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double Depth, bool Scribed = false);
 
-/// <summary>A rounded edge along part of the outline: at distance d inside the path nothing stands higher than r − √(r² − (r − d)²) below the planed face.</summary>
+/// <summary>A rounded or chamfered edge along part of the outline: near the path its form is taken off the face, planed or carved.</summary>
 /// <param name="Name">Such as <c>front edge</c>.</param>
-/// <param name="From">The face whose edge is rounded.</param>
+/// <param name="From">The face whose edge is shaped.</param>
 /// <param name="Path">The edge, counter-clockwise seen from the front (wood on the left), plan. Open paths run out along their end tangents, already part of the path.</param>
 /// <param name="Closed">Whether the last point joins the first.</param>
-/// <param name="Radius">r, mm.</param>
-public sealed record EdgeRound(string Name, Side From, ImmutableArray<Point2> Path, bool Closed, double Radius);
+/// <param name="Form">What comes off the face, by the distance from the path.</param>
+public sealed record ShapedEdge(string Name, Side From, ImmutableArray<Point2> Path, bool Closed, EdgeForm Form);
 
 /// <summary>A round bore made by hand: a wire way before the glue-up, or the jack's side bore. Part frame.</summary>
 public sealed record HandBore(string Name, PartPoint A, PartPoint B, double Diameter, string How)

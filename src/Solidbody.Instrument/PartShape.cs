@@ -22,13 +22,13 @@ public readonly record struct DesignColumn(double Bottom, double Top, double Bot
 /// <summary>Evaluates a part exactly, anywhere: the one place where faces, rooms, holes, slots and edges become wood or air. Thread-safe.</summary>
 public sealed class PartShape
 {
-    private readonly ImmutableArray<(EdgeRound Edge, PathDistance Distance)> edges;
+    private readonly ImmutableArray<(ShapedEdge Edge, PathDistance Distance)> edges;
 
     public PartShape(Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
         Part = part;
-        edges = [.. part.EdgeRounds.Where(e => e.Radius > 0).Select(e => (e, new PathDistance(e.Path, e.Closed, e.Radius)))];
+        edges = [.. part.Edges.Select(e => (e, new PathDistance(e.Path, e.Closed, e.Form.Width)))];
     }
 
     public Part Part { get; }
@@ -146,20 +146,13 @@ public sealed class PartShape
     private DesignColumn Faces(Point2 p)
     {
         var (top, bottom) = (Part.Front.Z(p.X, p.Y), Part.Back.Z(p.X, p.Y));
-        // An edge is shaped at the height of the planed face: where a contour lies lower, only what still stands in its way is taken.
+        // The edge follows its face, planed or carved: where a contour lies lower, so does the edge.
         foreach (var (edge, distance) in edges)
         {
-            var taken = TakenAt(distance.From(p), edge.Radius);
-            if (edge.From == Side.Front) top = Math.Min(top, Part.Bounds.Z1 - taken); else bottom = Math.Max(bottom, Part.Bounds.Z0 + taken);
+            var taken = edge.Form.TakenAt(distance.From(p));
+            if (edge.From == Side.Front) top -= taken; else bottom += taken;
         }
         return new(bottom, top, bottom, top);
-    }
-
-    /// <summary>What a rounded edge of radius r takes off the face at distance d from the edge: r − √(r² − (r − d)²), 0 beyond r.</summary>
-    internal static double TakenAt(double d, double r)
-    {
-        var into = Math.Max(r - d, 0);
-        return into * into / (r + Math.Sqrt(Math.Max(0, (r - into) * (r + into))));
     }
 
     private static DesignColumn Cut(DesignColumn column, Pocket pocket, Point2 p)

@@ -1,4 +1,5 @@
 using Solidbody.Findings;
+using Solidbody.Geometry;
 
 namespace Solidbody.Instrument.Tests;
 
@@ -60,7 +61,7 @@ public class FindingTests
         ["WALL-02"] = Body(b => b with { Controls = b.Controls! with { CentreY = 128 } }),
         ["WALL-03"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(-20, 30), (22, 36)] } }),
         ["WALL-04"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(14, 22), (22, 36)] } }),
-        ["WALL-05"] = Body(b => b with { BackEdgeRadius = 15.5 }),
+        ["WALL-05"] = Body(b => b with { BackEdge = new EdgeForm.Rounded(15.5) }),
         ["WALL-06"] = Body(b => b with { Jack = b.Jack! with { Diameter = 30 }, Controls = b.Controls! with { LedgeDepth = 6 } }),
         ["WALL-07"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(130, 31), (22, 36)] } }),
         ["STRAP-01"] = Body(b => b with { StrapButtons = [new("side button", 684, 180, 3, 60)] }),
@@ -85,7 +86,6 @@ public class FindingTests
         ["TREM-05"] = Tremolo(t => t with { SpringsWidth = 80 }),
         ["CONTOUR-01"] = Contoured(a => a with { Angle = double.DegreesToRadians(28), Y = -80 }, b => b with { X = 640, Y = -90, Angle = double.DegreesToRadians(28) }),
         ["CONTOUR-02"] = Contoured(a => a with { Y = -50 }, b => b),
-        ["CONTOUR-03"] = Contoured(a => a, b => b),
         ["CONTOUR-04"] = Contoured(a => a, b => b with { WindowBlend = 24, Angle = double.DegreesToRadians(28) }),
         ["CONTOUR-05"] = Contoured(a => a with { Y = -240 }, b => b),
         ["CONTROL-01"] = Body(b => b with { Controls = b.Controls! with { Floor = 4 } }),
@@ -98,8 +98,8 @@ public class FindingTests
         ["PICKUP-02"] = Pickup(p => p with { Depth = 40 }),
         ["PICKUP-03"] = Body(b => b with { Pickups = [b.Pickups[0], b.Pickups[1] with { CentreX = 603 }] }),
         ["JOINT-01"] = Body(b => b with { Bridge = b.Bridge with { Screws = [(22, 0), (22, 36)] } }),
-        ["EDGE-01"] = Body(b => b with { FrontEdgeRadius = 400 }),
-        ["EDGE-02"] = Body(b => b with { BackEdgeRadius = 36 }),
+        ["EDGE-01"] = Body(b => b with { FrontEdge = new EdgeForm.Chamfered(400, Math.PI / 4) }),
+        ["EDGE-02"] = Body(b => b with { BackEdge = new EdgeForm.Rounded(36) }),
         ["WIRE-01"] = Pickup(p => p with { Depth = 9 }),
         // A fence of screws, 8 mm apart, between the bridge pickup and the plate's underside.
         ["WIRE-02"] = Body(b => b with { WireWays = [new("bridge pickup", "bridge", 6)], Bridge = b.Bridge with { Screws = [.. Enumerable.Range(-5, 11).Select(i => (-14.0, 8.0 * i))] } }),

@@ -1,3 +1,5 @@
+using Solidbody.Geometry;
+
 namespace Solidbody.Instrument.Tests;
 
 /// <summary>The instrument of the school workshop's band: a sound definition that tests start from.</summary>
@@ -58,8 +60,8 @@ internal static class Workshop
                 [new("volume shaft", -34, 0, 9.5), new("tone shaft", 0, 0, 9.5), new("switch", 36, 0, 12.5)]),
             Jack = new(712, double.DegreesToRadians(-120), 22),
             WireWays = [new("neck pickup", "bridge pickup", 6), new("bridge pickup", "controls", 6), new("bridge", "controls", 3)],
-            FrontEdgeRadius = 6.35,
-            BackEdgeRadius = 6.35,
+            FrontEdge = new EdgeForm.Rounded(6.35),
+            BackEdge = new EdgeForm.Rounded(6.35),
         },
     };
 

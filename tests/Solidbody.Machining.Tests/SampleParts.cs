@@ -30,7 +30,7 @@ internal static class SampleParts
             new("control shaft 1", Side.Front, new(690, 80), 10, 0, -7, -7),
             new("neck screw 1", Side.Back, new(440, 15), 4.5, -44, -15, -12), new("neck screw 2", Side.Back, new(440, -15), 4.5, -44, -15, -12),
         ],
-        EdgeRounds = [new("front edge", Side.Front, Shapes.Rectangle(new(600, 0), 420, 320, 60).Points, true, 6), new("back edge", Side.Back, Shapes.Rectangle(new(600, 0), 420, 320, 60).Points, true, 6)],
+        Edges = [new("front edge", Side.Front, Shapes.Rectangle(new(600, 0), 420, 320, 60).Points, true, new EdgeForm.Rounded(6)), new("back edge", Side.Back, Shapes.Rectangle(new(600, 0), 420, 320, 60).Points, true, new EdgeForm.Rounded(6))],
         Measures = [new("pocket depth", 16, 0.1, new Caliper.DepthFromTop(new(425, 0), 0))],
     };
 
@@ -143,8 +143,8 @@ internal static class SampleParts
                 Bass = new ShoulderDefinition.Rounded(20, 0.2),
             },
             Bridge = new() { StringSpread = 52.5, Screws = [(0, 20), (0, -20)], ScrewPilot = 2.5, ScrewDepth = 20, StringHole = 3, Ferrule = 8, FerruleDepth = 10, PlateFrom = -10, PlateTo = 40, PlateHalfWidth = 40 },
-            FrontEdgeRadius = 6,
-            BackEdgeRadius = 6,
+            FrontEdge = new EdgeForm.Rounded(6),
+            BackEdge = new EdgeForm.Rounded(6),
         },
     };
 }

@@ -6,7 +6,7 @@ using Solidbody.Instrument.Outlines;
 
 namespace Solidbody.Instrument.Bodies;
 
-/// <summary>The body as a part: outline, rooms, holes and rounded edges. Datum: its front, z = 0; wood down to −thickness.</summary>
+/// <summary>The body as a part: outline, rooms, holes and shaped edges. Datum: its front, z = 0; wood down to −thickness.</summary>
 internal static class BodyMaker
 {
     /// <summary>The pocket's mouth reaches this far beyond the shoulder line, mm: room for a cutter to run out.</summary>
@@ -43,12 +43,12 @@ internal static class BodyMaker
             ],
             Pockets = rooms,
             Holes = holes,
-            EdgeRounds = [.. BodyEdges.Of(body, plan, joint)],
+            Edges = [.. BodyEdges.Of(body, plan, joint)],
             HandBores = [.. wires.Bores, .. JackBore.PlatePilots(body, plan), .. TremoloRooms.ClawPilots(d), .. StrapButtons.Pilots(body, plan)],
             Measures = BodyMeasures.Of(d, plan, rooms, holes),
             TabPlaces = seen.TabPlaces,
         };
-        return (part, wires.Findings);
+        return (part with { Measures = [.. part.Measures, .. EdgeMeasures.Of(part)] }, wires.Findings);
     }
 
     /// <summary>Half width of the pocket at x: the heel's, moved out square to its tapered edge by the clearance.</summary>

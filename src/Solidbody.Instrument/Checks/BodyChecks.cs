@@ -35,7 +35,7 @@ internal static class BodyChecks
 
     private static IEnumerable<Finding> Edges(BodyDefinition definition, Part body)
     {
-        if (definition.FrontEdgeRadius > 0 && !body.EdgeRounds.Any(e => e.From == Side.Front)) yield return BodyFindings.NoFrontPath(definition.FrontEdgeRadius);
-        if (definition.Thickness - definition.FrontEdgeRadius - definition.BackEdgeRadius is var left && !(left >= Limits.UnderControls)) yield return BodyFindings.EdgesMeet(left);
+        if (definition.FrontEdge is { } front && !body.Edges.Any(e => e.From == Side.Front)) yield return BodyFindings.NoFrontPath(front.Width);
+        if (EdgeLand.Least(definition, body) is var (left, at) && !(left >= Limits.UnderControls)) yield return BodyFindings.EdgesMeet(left, at);
     }
 }

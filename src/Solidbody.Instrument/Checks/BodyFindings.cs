@@ -36,9 +36,9 @@ public static class BodyFindings
     public static Finding ScrewOnJoint(string hole, double y) =>
         new("JOINT-01", Severity.Warns, $"body, {hole}", $"{Say.Mm(y)} from the joint of the two pieces", "its radius and " + Say.Mm(Limits.ScrewToJoint), Limits.Practice, "choose a hole pattern that straddles the joint.") { Title = "a screw stands on the joint" };
 
-    public static Finding NoFrontPath(double radius) =>
-        new("EDGE-01", Severity.Warns, "body, front edge", $"a radius of {Say.Mm(radius)} reaches the neck pocket's mouth everywhere", "an edge that stops beside the mouth", Limits.Practice, "take a smaller front radius: this edge stays sharp.") { Title = "the front edge cannot be rounded" };
+    public static Finding NoFrontPath(double width) =>
+        new("EDGE-01", Severity.Warns, "body, front edge", $"an edge {Say.Mm(width)} wide reaches the neck pocket's mouth everywhere", "an edge that stops beside the mouth", Limits.Practice, "take a smaller front edge: this one stays sharp.") { Title = "the front edge cannot be shaped" };
 
-    public static Finding EdgesMeet(double left) =>
-        new("EDGE-02", Severity.Warns, "body, edges", $"{Say.Mm(left)} of upright side left between the rounded edges", Say.AtLeast(Limits.UnderControls), Limits.Practice, "take smaller radii.") { Title = "the rounded edges leave no side" };
+    public static Finding EdgesMeet(double left, Point2 at) =>
+        new("EDGE-02", Severity.Warns, $"body, edges, {Say.At(at)}", $"{Say.Mm(left)} of upright side left between the shaped edges", Say.AtLeast(Limits.UnderControls), Limits.Practice, "take smaller edges, or flatten a contour that lies there.") { Title = "the shaped edges leave no side" };
 }

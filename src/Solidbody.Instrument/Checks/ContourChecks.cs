@@ -24,8 +24,7 @@ internal static class ContourChecks
         {
             foreach (var (feature, points) in Features(d, body, side))
                 if (points.Max(removed) is var most && !(most <= Nothing)) yield return ContourFindings.AtFeature(name, feature, most);
-            var atEdge = edge.Max(removed);
-            yield return !(inside.Max(removed) > Nothing) ? ContourFindings.TakesNothing(name) : ContourFindings.EdgeByHand(name, atEdge);
+            if (!(inside.Max(removed) > Nothing)) yield return ContourFindings.TakesNothing(name);
         }
         // Across its window the contour is as deep as at the edge times a step: radius l² / (depth · the step's greatest second derivative).
         if (body.Back is BellyContour belly)

@@ -12,9 +12,6 @@ public static class ContourFindings
     public static Finding AtFeature(string contour, string feature, double removed) =>
         new("CONTOUR-02", Severity.Stops, $"body, {contour} at {feature}", $"it takes {Say.Mm(removed)} off the face there", "nothing where something stands or opens", Limits.OwnShapes, $"move the {contour} away from {feature}, or shorten its blend.") { Title = "a contour reaches hardware or a room" };
 
-    public static Finding EdgeByHand(string contour, double most) =>
-        new("CONTOUR-03", Severity.Notes, $"body, {contour}", $"up to {Say.Mm(most)} off the face at the edge", "an edge shaped at the face's own height", "the programs' edges follow the planed face", $"ease the edge within the {contour} by hand, with a file and sanding block.") { Title = "the edge within a contour stays for the hand" };
-
     public static Finding TooTight(double radius) =>
         new("CONTOUR-04", Severity.Warns, "body, belly contour", $"its sides are hollowed to a radius of {Say.Mm(radius)}", Say.AtLeast(Limits.HollowRadius), Limits.OwnShapes, "lengthen window_blend, or flatten the angle.") { Title = "a contour's hollow is tighter than a ball-end" };
 

@@ -31,8 +31,8 @@ internal static class ControlChecks
     private static IEnumerable<Finding> Jack(BodyDefinition definition, Part body)
     {
         if (definition.Jack is not { Plate: { } plate } jack) yield break;
-        var side = definition.Thickness - definition.FrontEdgeRadius - definition.BackEdgeRadius;
-        if (!(plate.Width <= side)) yield return ControlFindings.PlateTooWide(plate.Width, side);
+        // The plate's middle lies half way between front and back.
+        if (JackBore.Edge(jack, body.Outline) is { } edge && EdgeLand.AboutMiddle(definition, body, edge) is var side && !(plate.Width <= side)) yield return ControlFindings.PlateTooWide(plate.Width, side);
         if (JackBore.Bow(jack, plate, body.Outline) is var bow && !(bow <= plate.LedgeDepth)) yield return ControlFindings.SideBows(bow, plate.LedgeDepth);
     }
 }

@@ -32,7 +32,7 @@ internal static class JointChecks
         var places = HeelScrews.Of(d.Neck.Heel.Screws, NeckJoint.Of(d));
         var middle = new Point2((places.Min(p => p.X) + places.Max(p => p.X)) / 2, 0);
         var edge = Shapes.Rectangle(middle, plate.Length, plate.Width).Points.Min(p => -body.Outline.SignedDistance(p));
-        if (!(edge >= d.Body.BackEdgeRadius)) yield return NeckFindings.PlateOffFlat(edge, d.Body.BackEdgeRadius);
+        if (d.Body.BackEdge?.Width is var least && !(edge >= (least ?? 0))) yield return NeckFindings.PlateOffFlat(edge, least ?? 0);
     }
 
     private static IEnumerable<Finding> Glue(InstrumentDefinition d)

@@ -61,7 +61,7 @@ public static class NeckFindings
     }
 
     public static Finding PlateOffFlat(double edge, double least) =>
-        new("SCREW-07", Severity.Warns, "body's back, neck plate", $"{Say.Mm(edge)} from a corner of the plate to the body's edge", $"{Say.AtLeast(least)}, where the back is flat", Limits.OwnFile, "take a shorter plate, a smaller edge radius behind, or move the screws.") { Title = "the neck plate does not lie flat" };
+        new("SCREW-07", Severity.Warns, "body's back, neck plate", $"{Say.Mm(edge)} from a corner of the plate to the body's edge", $"{Say.AtLeast(least)}, where the back is flat", Limits.OwnFile, "take a shorter plate, a smaller edge behind, or move the screws.") { Title = "the neck plate does not lie flat" };
 
     public static Finding ShallowPilot(double thread, double pilot) =>
         new("SCREW-08", Severity.Warns, "neck, heel screws", $"{Say.Mm(thread)} of thread in a pilot {Say.Mm(pilot)} deep", "a pilot as deep as the screw goes", Limits.Practice, "drill the pilots deeper, or take shorter screws: they split or strip the heel.") { Title = "the neck's screws go deeper than their pilots" };

@@ -8,7 +8,7 @@ namespace Solidbody.Instrument.Checks;
 internal static class TopChecks
 {
     public static IEnumerable<Finding> Of(BodyDefinition definition, Part body) => definition.Top is not { } top ? [] :
-        [.. Rooms(top, body), .. BridgeScrews(top, body), .. Contour(top, body), .. Edge(definition, top)];
+        [.. Rooms(top, body), .. BridgeScrews(top, body), .. Contour(top, body), .. Edge(definition, top, body)];
 
     private static IEnumerable<Finding> Rooms(TopDefinition top, Part body)
     {
@@ -38,8 +38,10 @@ internal static class TopChecks
         if (!(most <= top.Thickness)) yield return TopFindings.CutThrough(most, top.Thickness);
     }
 
-    private static IEnumerable<Finding> Edge(BodyDefinition definition, TopDefinition top)
+    private static IEnumerable<Finding> Edge(BodyDefinition definition, TopDefinition top, Part body)
     {
-        if (!(definition.FrontEdgeRadius <= top.Thickness)) yield return TopFindings.InRoundedEdge(definition.FrontEdgeRadius, top.Thickness);
+        if (definition.FrontEdge is not { Height: var height }) yield break;
+        var most = height - body.Outline.Loops[0].Points.Min(p => body.Front.Z(p.X, p.Y));
+        if (!(most <= top.Thickness)) yield return TopFindings.InEdge(most, top.Thickness);
     }
 }

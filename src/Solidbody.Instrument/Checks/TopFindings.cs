@@ -14,8 +14,8 @@ public static class TopFindings
     public static Finding CutThrough(double removed, double thickness) =>
         new("TOP-03", Severity.Warns, "body, arm contour", $"it takes up to {Say.Mm(removed)} off the front", Say.AtMost(thickness) + ", the top's thickness", Limits.OwnFile, "flatten the contour's angle, move it outward, or take a thicker top: the body's wood will show.") { Title = "a contour cuts through the top" };
 
-    public static Finding InRoundedEdge(double radius, double thickness) =>
-        new("TOP-04", Severity.Notes, "body, front edge", $"a radius of {Say.Mm(radius)} ends below the glue line", Say.AtMost(thickness) + ", the top's thickness", Limits.OwnFile, "take a radius no larger than the top is thick where the line is to run on the upright side.") { Title = "the glue line runs in the rounded edge" };
+    public static Finding InEdge(double deep, double thickness) =>
+        new("TOP-04", Severity.Notes, "body, front edge", $"it ends {Say.Mm(deep)} below the front, under the glue line", Say.AtMost(thickness) + ", the top's thickness", Limits.OwnFile, "take an edge no higher than the top is thick where the line is to run on the upright side, and no contour there.") { Title = "the glue line runs in the shaped edge" };
 
     public static Finding HoldsInTop(string screw, double below) =>
         new("TOP-05", Severity.Warns, $"body, {screw}", below > 0 ? $"its hole ends {Say.Mm(below)} below the glue line" : "its hole ends in the top", Say.AtLeast(Limits.ScrewUnderTop), Limits.Practice, "take a deeper hole and a longer screw: the strings' pull must not hang on the glue line.") { Title = "a bridge's screw holds in the top alone" };

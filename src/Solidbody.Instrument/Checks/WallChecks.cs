@@ -17,7 +17,7 @@ internal static class WallChecks
         foreach (var hole in body.Holes) kinds[hole.Name] = hole.From == Side.Back && hole.Into is RoomNames.CoverLedge or RoomNames.SpringLedge ? Kind.CoverScrew : Kind.Hole;
         foreach (var bore in body.HandBores) kinds[bore.Name] = bore.ForWires ? Kind.WireWay : Kind.Bore;
         foreach (var button in d.Body.StrapButtons) kinds[StrapButtons.PilotName(button)] = Kind.StrapScrew;
-        return [.. walls.Select(w => Judge(w, kinds)).OfType<Finding>(), .. Lands(d.Body, body), .. Straps(d.Body, body)];
+        return [.. walls.Select(w => Judge(w, kinds)).OfType<Finding>(), .. Lands(body), .. Straps(d.Body, body)];
     }
 
     private static Finding? Judge(Wall w, Dictionary<string, Kind> kinds)
@@ -56,15 +56,14 @@ internal static class WallChecks
 
     private static double Least(string room) => room is RoomNames.CoverLedge or RoomNames.SpringLedge ? Limits.LedgeToEdge : Limits.ToEdge;
 
-    /// <summary>A rounded edge of radius r is as wide on the face as it is high: where a room opens nearer to the outline than that, the edge runs into its mouth.</summary>
-    private static IEnumerable<Finding> Lands(BodyDefinition definition, Part body)
+    /// <summary>Where a room opens nearer to the outline than the edge is wide, the edge runs into its mouth.</summary>
+    private static IEnumerable<Finding> Lands(Part body)
     {
         foreach (var room in body.Pockets.Where(p => !p.IsOpenAtSide))
         {
-            var radius = room.From == Side.Front ? definition.FrontEdgeRadius : definition.BackEdgeRadius;
-            if (radius <= 0 || !body.EdgeRounds.Any(e => e.From == room.From)) continue;
-            var land = room.Region.Loops[0].Points.Min(p => -body.Outline.SignedDistance(p, radius + Limits.LandAtEdge)) - radius;
-            if (!(land >= Limits.LandAtEdge)) yield return WallFindings.EdgeMeetsMouth(room.Name, land, radius);
+            if (body.Edges.FirstOrDefault(e => e.From == room.From) is not { Form.Width: var width }) continue;
+            var land = room.Region.Loops[0].Points.Min(p => -body.Outline.SignedDistance(p, width + Limits.LandAtEdge)) - width;
+            if (!(land >= Limits.LandAtEdge)) yield return WallFindings.EdgeMeetsMouth(room.Name, land, width);
         }
     }
 }

@@ -17,8 +17,8 @@ public static class WallFindings
     public static Finding BetweenHoles(Wall w) =>
         new("WALL-04", w.Wood > 0 ? Severity.Warns : Severity.Stops, $"body, {w.Of} at {w.To}, {Say.At(w.At)}", $"{Say.Mm(w.Wood)} of wood", Say.AtLeast(Limits.BetweenHoles), Limits.Practice, $"move {w.Of} and {w.To} apart, or shorten one.") { Title = "two holes are too near each other" };
 
-    public static Finding EdgeMeetsMouth(string room, double land, double radius) =>
-        new("WALL-05", Severity.Warns, $"body, {room}", $"{Say.Mm(land)} of level wood between the rounded edge of {Say.Mm(radius)} and its mouth", Say.AtLeast(Limits.LandAtEdge), Limits.Practice, $"move {room} inward, or take a smaller edge radius.") { Title = "a rounded edge reaches a room's mouth" };
+    public static Finding EdgeMeetsMouth(string room, double land, double width) =>
+        new("WALL-05", Severity.Warns, $"body, {room}", $"{Say.Mm(land)} of level wood between its mouth and the edge, shaped {Say.Mm(width)} wide", Say.AtLeast(Limits.LandAtEdge), Limits.Practice, $"move {room} inward, or take a smaller edge.") { Title = "a shaped edge reaches a room's mouth" };
 
     public static Finding BoreAtVoid(Wall w) =>
         new("WALL-06", w.Wood > 0 ? Severity.Warns : Severity.Stops, $"body, {w.Of} at {w.To}, {Say.At(w.At)}", $"{Say.Mm(w.Wood)} of wood", Say.AtLeast(Limits.HoleToRoom), Limits.Practice, $"move {w.Of} or {w.To}.") { Title = "a bore made by hand meets another void" };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Solidbody.Geometry;
 using Solidbody.Materials;
 
 namespace Solidbody.Instrument;
@@ -28,9 +29,9 @@ public sealed record BodyDefinition
     public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];
     public ArmContourDefinition? ArmContour { get; init; }
     public BellyContourDefinition? BellyContour { get; init; }
-    /// <summary>Rounded edges; 0 is a sharp edge.</summary>
-    public required double FrontEdgeRadius { get; init; }
-    public required double BackEdgeRadius { get; init; }
+    /// <summary>How the edges are shaped; null is a sharp edge.</summary>
+    public required EdgeForm? FrontEdge { get; init; }
+    public required EdgeForm? BackEdge { get; init; }
 }
 
 /// <summary>What lifts the heel's end so that the neck leans back: a wedge on a level floor, or a floor that rises toward the bridge.</summary>

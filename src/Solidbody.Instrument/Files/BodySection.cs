@@ -50,8 +50,8 @@ static class BodySection
             BellyContour = ContourSection.ReadBelly(body.Table("belly_contour")),
             LongDrill = WireWaySection.ReadDrill(body.Table("long_drill")),
             StrapButtons = StrapButtonSection.Read(body, outline, drawn, basis.Scale, heelEnd - pocket.Length, heelWidth),
-            FrontEdgeRadius = body.Table("edges").Length("front_radius", 0, 15, 6, "rounded edge of the front; 0 is a sharp edge"),
-            BackEdgeRadius = body.Table("edges").Length("back_radius", 0, 15, 6, "rounded edge of the back; 0 is a sharp edge"),
+            FrontEdge = EdgeSection.Read(body.Table("edges"), "front"),
+            BackEdge = EdgeSection.Read(body.Table("edges"), "back"),
         };
     }
 

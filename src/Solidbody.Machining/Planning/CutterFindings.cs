@@ -24,10 +24,23 @@ internal static class CutterFindings
         Say($"drill {diameter:0.##} ± {PlanPractice.DrillMatch} mm, or a flat cutter up to {PlanPractice.BoreShare * diameter:0.##} mm, set out {stickOut:0.#} mm"),
         Say($"add a {diameter:0.##} mm drill with that stick-out"), "Nothing on the rack makes this hole");
 
-    public static Finding NoRoundover(string place, double radius, IReadOnlyList<Cutter> roundovers) => Stop("CUTTER-04", place,
-        roundovers.Count == 0 ? "no roundover cutter on the rack" : $"roundovers of {string.Join(", ", roundovers.Select(c => Say($"{c.EdgeRadius:0.##}")))} mm",
-        Say($"a roundover of {radius:0.##} ± {PlanPractice.FormMatch} mm"),
-        "change the edge radius in the instrument file to one on the rack, or to 0 and round it by hand, or add the cutter", "No roundover cutter leaves this radius");
+    public static Finding NoEdgeCutter(string place, EdgeForm form, bool formed, double depth, double hollow, CutterRack rack) => Stop("CUTTER-04", place,
+        $"{FormersOn(rack, form)}, and no ball-end that can follow the edge",
+        (formed ? "" : form switch
+        {
+            EdgeForm.Rounded(var radius) => Say($"a roundover of {radius:0.##} ± {Tolerances.Gouge} mm, or "),
+            EdgeForm.Chamfered(var width, var angle) => Say($"a tapered ball-end of {90 - double.RadiansToDegrees(angle):0.#}° half angle, wider than {2 * width:0.#} mm, or "),
+            _ => "",
+        }) + Say($"a ball-end of a radius r that fits the outline's inside corners{(double.IsFinite(hollow) ? Say($" and is at most {hollow:0.#} mm") : "")}, with stick-out of {depth + PlanPractice.ColletRoom:0.#} mm + r"),
+        "add such a cutter, change the edge in the instrument file to one on the rack, or make it sharp (0) and shape it by hand", "No cutter on the rack shapes this edge");
+
+    private static string FormersOn(CutterRack rack, EdgeForm form)
+    {
+        var rounds = form is EdgeForm.Rounded;
+        string[] on = rounds ? [.. rack.Roundovers.Select(c => Say($"{c.EdgeRadius:0.##} mm"))] : [.. rack.TaperedBalls.Select(c => Say($"{double.RadiansToDegrees(c.Angle):0.#}°"))];
+        var kind = rounds ? "roundover" : "tapered ball-end";
+        return on.Length == 0 ? $"no {kind} on the rack" : $"{kind}s of {string.Join(", ", on)}";
+    }
 
     public static Finding NoBall(string place, double largest, double stickOut) => Stop("CUTTER-05", place,
         "no ball-end on the rack fits",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Machining.Toolpaths;
 using Solidbody.Shop;
 
 namespace Solidbody.Machining.Planning;
@@ -14,12 +15,17 @@ internal sealed class CutterRack(ShopDefinition shop)
     public ImmutableArray<Cutter> Balls { get; } = Of(shop, CutterKind.BallEnd);
     public ImmutableArray<Cutter> Drills { get; } = Of(shop, CutterKind.Drill);
     public ImmutableArray<Cutter> Roundovers { get; } = Of(shop, CutterKind.Roundover);
+    public ImmutableArray<Cutter> TaperedBalls { get; } = Of(shop, CutterKind.TaperedBallEnd);
     /// <summary>Flat cutters of any width, thinnest first: for slots.</summary>
     public ImmutableArray<Cutter> Slotters { get; } = [.. shop.Cutters.Where(c => c.IsFlat).OrderBy(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];
 
     /// <summary>Cutters that draw a line: all but drills and roundovers.</summary>
     public ImmutableArray<Cutter> Scribers { get; } =
         [.. shop.Cutters.Where(c => c.IsFlat || c.Kind is CutterKind.BallEnd or CutterKind.TaperedBallEnd).OrderBy(c => c.Name, StringComparer.Ordinal)];
+
+    /// <summary>Cutters that leave an edge's form as they run along it, and reach its depth below a level face.</summary>
+    public ImmutableArray<Cutter> Formers(EdgeForm form) =>
+        [.. Roundovers.Concat(TaperedBalls).Where(c => EdgeForming.PlaceOf(c, form) is { } p && Reaches(c, p.Down, p.Down))];
 
     private static ImmutableArray<Cutter> Of(ShopDefinition shop, CutterKind kind) =>
         [.. shop.Cutters.Where(c => c.Kind == kind).OrderByDescending(c => c.Diameter).ThenBy(c => c.Name, StringComparer.Ordinal)];

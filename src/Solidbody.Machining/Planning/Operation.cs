@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
 using Solidbody.Machining.Feeds;
+using Solidbody.Machining.Toolpaths;
 
 namespace Solidbody.Machining.Planning;
 
@@ -46,8 +47,10 @@ public abstract record Work
     public sealed record LevelFace(Region Zone, double Top, double Floor, double Highest) : Work;
     /// <summary>Thin slots under a curved face; beyond its edge wood may stand up to <paramref name="Top"/>.</summary>
     public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face, double Top) : Work;
-    /// <summary>A rounded edge.</summary>
-    public sealed record RoundEdge(ImmutableArray<Point2> Path, bool Closed, double Radius, double Face) : Work;
+    /// <summary>The edge of a level face, by a cutter of its form.</summary>
+    public sealed record FormEdge(ImmutableArray<Point2> Path, bool Closed, EdgeForm Form, double Face) : Work;
+    /// <summary>The edge of any face, or stretches of it, by a ball-end in passes.</summary>
+    public sealed record FollowEdge(ImmutableArray<EdgeStretch> Stretches, EdgeForm Form, IHeight Face, double Top, double Scallop) : Work;
 }
 
 /// <summary>A round hole in the laid frame.</summary>

@@ -105,7 +105,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var (laid, blank, laying, screws, outline) = (side.Laid, laidOut.Blank, laidOut.Laying, laidOut.Screws, laidOut.Outline);
         var (first, last) = (laid.Up == Sides[0], laid.Up == Sides[^1]);
         if (TurnsOver && first) dowelDepth = side.Jobs.AddRegistration(blank, shop.HoldDowns);
-        ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth) : [];
+        ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth, laidOut.Sides[0].Jobs.BelowEdge) : [];
         if (last) side.Jobs.AddOutline(outline.Cutters, outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : side.Jobs.Lowest, bridges);
         else if (outline.FrontDepth > 0) side.Jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, []);
         var placement = laid.Place(laying.Turn, blank.First);

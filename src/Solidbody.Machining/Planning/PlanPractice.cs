@@ -69,7 +69,7 @@ internal static class PlanPractice
     public const double DrillMatch = 0.05;
     /// <summary>A boring cutter is at most this share of its hole, so that chips find a way out.</summary>
     public const double BoreShare = 0.9;
-    /// <summary>A slot cutter's or roundover's measure matches within this.</summary>
+    /// <summary>A slot cutter's measure matches within this.</summary>
     public const double FormMatch = 0.05;
     /// <summary>Narrowest flat cutter that clears rooms; thinner ones are for slots.</summary>
     public const double LeastRoomCutter = 1.5;

@@ -3,6 +3,7 @@ using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Machining.Feeds;
+using Solidbody.Machining.Toolpaths;
 using Solidbody.Shop;
 
 namespace Solidbody.Machining.Planning;
@@ -17,7 +18,10 @@ internal sealed class SideJobs
     private readonly List<Job> jobs = [];
     private readonly List<(Region Region, double Floor, Job Job)> rooms = [];
     private readonly List<Region> swept = [];
+    private readonly List<(EdgeStretch Stretch, double Below)> followed = [];
     private readonly List<Finding> findings = [];
+    /// <summary>Least radius of a hollow in a carved zone, mm.</summary>
+    private double leastHollow = double.PositiveInfinity;
 
     /// <param name="laid">The part with this side up.</param>
     /// <param name="shop">Rack and machine.</param>
@@ -43,6 +47,12 @@ internal sealed class SideJobs
     public IEnumerable<Region> Mouths => swept.Select(laid.Region).Concat(RoomMouths);
     private IEnumerable<Region> RoomMouths => rooms.Select(r => laid.Region(r.Region)).Where(r => r.Loops.SelectMany(l => l.Points).Any(p => !Part.Outline.Contains(p)));
 
+    /// <summary>How far below the edge a ball-end that followed it has hollowed the waste beside a point of the outline, mm; 0 where none did.</summary>
+    /// <param name="at">Part frame.</param>
+    /// <param name="near">What counts as beside, mm.</param>
+    public double BelowEdge(Point2 at, double near) =>
+        followed.Where(f => f.Stretch.Path.Any(p => laid.Point(p).DistanceTo(at) <= near)).Select(f => f.Below).DefaultIfEmpty(0).Max();
+
     private Part Part => laid.Part;
     private string Place(string feature) => $"{Part.Name}, {feature}";
 
@@ -58,7 +68,7 @@ internal sealed class SideJobs
         }
         foreach (var pocket in Nested(Part.Pockets.Where(p => p.From == laid.Up))) AddPocket(pocket);
         foreach (var holes in Part.Holes.Where(h => h.From == laid.Up).GroupBy(h => (Family(h.Name), h.Diameter))) AddHoles(holes.Key.Item1, [.. holes]);
-        foreach (var edge in Part.EdgeRounds.Where(e => e.From == laid.Up)) AddEdge(edge);
+        foreach (var edge in Part.Edges.Where(e => e.From == laid.Up)) AddEdge(edge);
         if (laid.Up == Side.Front && !Part.Slots.IsEmpty) AddSlots();
     }
 
@@ -137,6 +147,7 @@ internal sealed class SideJobs
             return;
         }
         var carve = new Carving(surface, zone, laid.Top, machine);
+        leastHollow = Math.Min(leastHollow, carve.LargestRadius);
         if (BallFor(name, carve) is not { } ball) return;
         AddRough(name, zone, carve, ball);
         swept.AddRange(Offsets.Of(zone, Cleared(ball, carve)));
@@ -279,14 +290,34 @@ internal sealed class SideJobs
         Add(title, Stage.Rooms, borers, (_, _) => [new("", new Work.Bore([.. spots.Select(s => new RoundHole(s.Centre, diameter, s.Mouth, s.Reach))]))], after);
     }
 
-    private void AddEdge(EdgeRound edge)
+    /// <summary>A cutter of the edge's form where the face is level, a ball-end where it is carved; the ball-end alone where the rack has no such cutter.</summary>
+    private void AddEdge(ShapedEdge edge)
     {
-        var cutters = rack.Roundovers.Where(c => Math.Abs(c.EdgeRadius - edge.Radius) <= PlanPractice.FormMatch && c.StickOut >= edge.Radius + PlanPractice.ColletRoom).ToImmutableArray();
-        if (cutters.IsEmpty) { findings.Add(CutterFindings.NoRoundover(Place(edge.Name), edge.Radius, rack.Roundovers)); return; }
-        var path = laid.Path(edge.Path);
-        Sweep = Math.Max(Sweep, cutters.Max(c => 2 * c.TipRadius + c.EdgeRadius));
-        Reach = Math.Max(Reach, cutters.Max(c => c.TipRadius));
-        Add(edge.Name, Stage.Edges, cutters, (_, _) => [new("", new Work.RoundEdge(path, edge.Closed, edge.Radius, laid.Top))]);
+        var whole = new EdgeStretch(laid.Path(edge.Path), edge.Closed);
+        var formers = rack.Formers(edge.Form);
+        if (formers.IsEmpty) { AddFollowedEdge(edge, edge.Name, [whole], formed: false); return; }
+        var places = formers.Select(c => (Cutter: c, Place: EdgeForming.PlaceOf(c, edge.Form)!.Value)).ToList();
+        Sweep = Math.Max(Sweep, places.Max(p => p.Place.Out + p.Cutter.Radius));
+        Reach = Math.Max(Reach, places.Max(p => p.Place.Out));
+        Add(edge.Name, Stage.Edges, formers, (_, _) => [new("", new Work.FormEdge(whole.Path, whole.Closed, edge.Form, laid.Top))]);
+        var carved = EdgeStretch.WhereCarved(whole, laid.Face, laid.Top, edge.Form.Width, formers.Max(c => c.Radius));
+        if (!carved.IsEmpty) AddFollowedEdge(edge, $"{edge.Name} over the contour", carved, formed: true);
+    }
+
+    private void AddFollowedEdge(ShapedEdge edge, string name, ImmutableArray<EdgeStretch> stretches, bool formed)
+    {
+        var face = laid.Face;
+        // The ball's middle comes down to the edge's lower end, its tip a radius lower; waste stands beside it.
+        var depth = laid.Top - stretches.SelectMany(s => s.Path).Min(p => face.Z(p.X, p.Y)) + edge.Form.Height;
+        var balls = rack.Balls.Where(b => b.Radius <= leastHollow && depth + b.Radius <= laid.Top - Lowest && RegionFit.Around(laid.Outline, b.Radius)
+            && CutterRack.Reaches(b, depth + b.Radius, depth + b.Radius)).ToList();
+        if (balls.Count == 0) { findings.Add(CutterFindings.NoEdgeCutter(Place(name), edge.Form, formed, depth, leastHollow, rack)); return; }
+        var ball = sparing ? balls[^1] : balls[0];
+        Sweep = Math.Max(Sweep, ball.Diameter);
+        Reach = Math.Max(Reach, ball.Radius);
+        var below = ball.Radius * (edge.Form is EdgeForm.Chamfered(_, var angle) ? 1 - Math.Cos(angle) : 1);
+        followed.AddRange(stretches.Select(s => (s.Divided(), below)));
+        Add(name, Stage.Edges, [ball], (_, _) => [new("", new Work.FollowEdge(stretches, edge.Form, face, laid.Top, PlanPractice.Scallop))]);
     }
 
     private void AddSlots()

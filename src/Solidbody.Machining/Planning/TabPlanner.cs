@@ -14,7 +14,8 @@ internal static class TabPlanner
     /// <summary>Tabs on the outline.</summary>
     /// <param name="laid">The part as it lies when the outline is cut.</param>
     /// <param name="cutFromBelow">How deep the other side's outline cut already is, mm.</param>
-    public static ImmutableArray<Bridge> Of(LaidPart laid, double cutFromBelow)
+    /// <param name="belowEdge">How far below the edge the other side's ball-ends have hollowed the waste beside a point (part frame), within a distance.</param>
+    public static ImmutableArray<Bridge> Of(LaidPart laid, double cutFromBelow, Func<Point2, double, double> belowEdge)
     {
         var length = laid.Part.Bounds.Thickness >= PlanPractice.ThickPart ? PlanPractice.TabLengthThick : PlanPractice.TabLengthThin;
         var outline = laid.Outline.Loops.First(l => l.SignedArea > 0);
@@ -29,7 +30,8 @@ internal static class TabPlanner
         }
         return [.. places.OrderBy(p => p.X).ThenBy(p => p.Y).Select(p =>
         {
-            var (under, zone) = (Underside(laid, p, cutFromBelow), UnderZone(laid, outline, p, length));
+            var zone = UnderZone(laid, outline, p, length);
+            var under = Underside(laid, p, cutFromBelow, zone?.Highest ?? 0, belowEdge);
             return new Bridge(p, length, Math.Max(under, zone?.Highest ?? 0) + PlanPractice.TabThickness, zone?.Lowest ?? 0);
         })];
     }
@@ -49,8 +51,8 @@ internal static class TabPlanner
         return (Math.Max(0, far.Min() - PlanPractice.CarveLeave), near.Max());
     }
 
-    /// <summary>Lowest wood over the bed there: rooms, dropped faces and rounded edges of the side that lies down have already taken what was below.</summary>
-    private static double Underside(LaidPart laid, Point2 at, double cutFromBelow)
+    /// <summary>Lowest wood over the bed there: rooms, dropped faces and shaped edges of the side that lies down have already taken what was below.</summary>
+    private static double Underside(LaidPart laid, Point2 at, double cutFromBelow, double carved, Func<Point2, double, double> belowEdge)
     {
         var down = laid.Up == Side.Front ? Side.Back : Side.Front;
         var part = laid.Part;
@@ -62,8 +64,8 @@ internal static class TabPlanner
         }
         foreach (var flat in part.Flats.Where(f => f.From == down && f.Region.SignedDistance(laid.Point(at)) < PlanPractice.TabThickness))
             under = Math.Max(under, laid.Z(flat.Z));
-        foreach (var edge in part.EdgeRounds.Where(e => e.From == down && e.Path.Any(q => laid.Point(q).DistanceTo(at) < 2 * e.Radius + PlanPractice.TabLengthThick)))
-            under = Math.Max(under, edge.Radius);
+        foreach (var edge in part.Edges.Where(e => e.From == down && e.Path.Any(q => laid.Point(q).DistanceTo(at) < 2 * e.Form.Width + PlanPractice.TabLengthThick)))
+            under = Math.Max(under, carved + edge.Form.Height + belowEdge(laid.Point(at), PlanPractice.TabLengthThick));
         return under;
     }
 

@@ -43,7 +43,7 @@ internal sealed class CrossSection
         Holes = [.. part.Holes.Where(h => cut.Contains(h.From))],
         Flats = [.. part.Flats.Where(f => cut.Contains(f.From))],
         Slots = cut.Contains(Side.Front) ? part.Slots : [],
-        EdgeRounds = [.. part.EdgeRounds.Where(e => cut.Contains(e.From))],
+        Edges = [.. part.Edges.Where(e => cut.Contains(e.From))],
     };
 
     public int Scale { get; }

@@ -53,20 +53,26 @@ public class ContourTests
         Assert.Equal(Math.Tan(Arm.Angle), (arm.Removed(At(40)) - arm.Removed(At(30))) / 10, 9);
     }
 
-    [Fact]
-    public void An_edge_in_a_contour_takes_only_what_still_stands_there()
+    public static TheoryData<EdgeForm> Forms => [new EdgeForm.Rounded(6.35), new EdgeForm.Chamfered(5, Math.PI / 4)];
+
+    [Theory, MemberData(nameof(Forms))]
+    public void An_edge_follows_its_contour(EdgeForm form)
     {
-        var design = Designer.Design(Workshop.Guitar with { Body = Workshop.Guitar.Body with { ArmContour = Arm, BellyContour = Belly } });
-        var body = design.Part("body");
-        var (shape, bare) = (new PartShape(body), new PartShape(body with { EdgeRounds = [] }));
-        var grid = Grid.Over(body.Bounds.Plan, 4.3);
+        var design = Designer.Design(Workshop.Guitar with { Body = Workshop.Guitar.Body with { ArmContour = Arm, BellyContour = Belly, BackEdge = form } });
+        var body = design.Part("body") with { Pockets = [], Holes = [] };
+        var shape = new PartShape(body);
+        var (most, grid) = (0.0, Grid.Over(body.Bounds.Plan, 1.3));
         for (var i = 0; i < grid.Count; i++)
         {
             var p = grid.Centre(i % grid.Columns, i / grid.Columns);
-            var (with, without) = (shape.At(p), bare.At(p));
-            if (with.IsEmpty) continue;
-            Assert.True(with.Top <= without.Top && with.Top >= without.Top - 6.35 - 1e-9);
-            if (without.Top < -6.36) Assert.Equal(without.Top, with.Top);
+            var inside = -body.Outline.SignedDistance(p, 10);
+            if (inside <= 0) continue;
+            // The quarter circle x² + y² = r² about a middle r inside and r below the face, and the straight bevel at 45°.
+            var into = Math.Max(0, form.Width - inside);
+            var taken = form is EdgeForm.Rounded ? form.Width - Math.Sqrt(form.Width * form.Width - into * into) : into;
+            Assert.Equal(body.Back.Z(p.X, p.Y) + taken, shape.At(p).Bottom, 9);
+            if (into > 0) most = Math.Max(most, body.Back.Z(p.X, p.Y) + Workshop.Guitar.Body.Thickness);
         }
+        Assert.True(most > 5, $"the contour is {most} deep at the edge: nothing was tried");
     }
 }

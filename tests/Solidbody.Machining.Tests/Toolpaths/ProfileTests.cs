@@ -57,30 +57,4 @@ public class ProfileTests
         var path = ProfileCutting.Path(s, Shapes.Rectangle(new(0, 0), 40, 30), 10, 0, 0, []);
         Assert.True(path.Where(m => m.Kind != MotionKind.Rapid).Sum(m => m.From.Plan.Cross(m.To.Plan)) < 0);
     }
-
-    [Fact] // Closed form: a quarter circle of radius r between face and side, its middle r below the face and r inside the edge.
-    public void Edges_are_rounded_within_the_ridge_by_roundover_and_ball()
-    {
-        const double r = 4, face = 20;
-        var outline = Shapes.Circle(new(0, 0), 30, 1e-4);
-        foreach (var (cutter, ridge) in new[] { (Given.Roundover(r, 1.5), 0.0), (Given.Ball(6), 0.02) })
-            foreach (var closed in new[] { true, false })
-            {
-                var s = Given.Settings(cutter, stepDown: 2);
-                var edge = closed ? outline.Points : [new(30, -8), new(30, 8)];
-                var block = new TestBlock(new Box2(22, -4, 35, 4), 0.25, face);
-                block.Cut(EdgeRounding.Path(s, edge, closed, r, face).Checked(s), cutter);
-                for (var i = 0; i < block.Grid.Count; i++)
-                {
-                    var p = block.At(i);
-                    var inside = closed ? 30 - p.Length : 30 - p.X;
-                    if (inside < 0.05) continue;
-                    var ideal = face - (inside >= r ? 0 : r - Math.Sqrt(r * r - (r - inside) * (r - inside)));
-                    var lean = inside >= r ? 1 : r / Math.Sqrt(r * r - (r - inside) * (r - inside));
-                    Assert.InRange(block[i] - ideal, -0.02 * lean, (ridge + 0.02) * lean);
-                }
-            }
-        Assert.Throws<ArgumentException>(() => EdgeRounding.Path(Given.Settings(Given.Roundover(6, 2)), outline.Points, true, r, face));
-        Assert.Throws<ArgumentException>(() => EdgeRounding.Path(Given.Settings(Given.Flat(6)), outline.Points, true, r, face));
-    }
 }

@@ -29,6 +29,13 @@ internal sealed class TestBlock
     /// <summary>Most that one motion at feed took off a column, mm.</summary>
     public double Bite { get; private set; }
 
+    /// <summary>Lowers the block to a face, without a cutter.</summary>
+    public TestBlock Carve(Func<Point2, double> face)
+    {
+        for (var i = 0; i < heights.Length; i++) heights[i] = Math.Min(heights[i], face(At(i)));
+        return this;
+    }
+
     public TestBlock Cut(ImmutableArray<Motion> motions, Cutter cutter)
     {
         foreach (var m in motions)
