@@ -109,7 +109,7 @@ public class ThroughNeckTests
     [Fact] // A bare body with sharp edges: the chord of its outline at the glue line times its thickness.
     public void A_bare_bodys_glue_face_is_its_chord_times_its_thickness()
     {
-        var bare = Designer.Design(Body(b => b with { Pickups = [], Controls = null, Jack = null, WireWays = [], StrapButtons = [], FrontEdgeRadius = 0, BackEdgeRadius = 0, Bridge = b.Bridge with { Screws = [], StringThroughAt = null } }));
+        var bare = Designer.Design(Body(b => b with { Pickups = [], Controls = null, Jack = null, WireWays = [], StrapButtons = [], FrontEdge = null, BackEdge = null, Bridge = b.Bridge with { Screws = [], StringThroughAt = null } }));
         var xs = new List<double>();
         foreach (var (line, glue) in ((double, double)[])[(-45, bare.Figures.Core!.Bass.Glue), (45, bare.Figures.Core.Treble.Glue)])
         {
