@@ -36,6 +36,8 @@ public sealed record SetUp
     public ImmutableArray<RegistrationHole> Registration { get; init; } = [];
     /// <summary>Bridges left between part and waste in this set-up.</summary>
     public ImmutableArray<Tab> Tabs { get; init; } = [];
+    /// <summary>What is left under all of the outline in place of tabs; null for nothing.</summary>
+    public Skin? Skin { get; init; }
     /// <summary>Programs in the order they run.</summary>
     public ImmutableArray<ProgramEntry> Programs { get; init; } = [];
     /// <summary>What a person does by hand before this set-up, in order, each a sentence.</summary>
@@ -45,6 +47,11 @@ public sealed record SetUp
     /// <summary>What to measure and write down on the sheet.</summary>
     public ImmutableArray<SheetCheck> Checks { get; init; } = [];
 }
+
+/// <summary>A thin skin of wood under an outline, all round.</summary>
+/// <param name="Z0">Lower end of what may stand there, part frame, mm.</param>
+/// <param name="Z1">Upper end.</param>
+public sealed record Skin(double Z0, double Z1);
 
 /// <summary>An upright box that no cutter, shank or collet may enter, work frame.</summary>
 /// <param name="Name">What stands there: <c>screw 1</c>.</param>

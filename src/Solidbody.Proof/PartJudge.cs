@@ -15,12 +15,15 @@ internal static class PartJudge
         Part part, IReadOnlyList<SetUp> setUps, IReadOnlyList<CutProgram> programs, ColumnField field, ProofSettings settings, CancellationToken cancel)
     {
         var (tabs, tabFindings) = TabFindings.Sort(part, setUps);
-        var comparison = PartComparison.Of(field, programs, new PartShape(part), new TabAllowance(tabs), settings.Threads, cancel);
+        var (skin, skinFindings) = SkinFindings.Sort(part, setUps);
+        var comparison = PartComparison.Of(field, programs, new PartShape(part), new TabAllowance(tabs, skin), settings.Threads, cancel);
         var namer = new PlaceNamer(part);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(OffSpots(comparison, part, namer, programs, settings));
         findings.AddRange(tabFindings);
         findings.AddRange(TabFindings.Missing(part, tabs, field));
+        findings.AddRange(skinFindings);
+        findings.AddRange(SkinFindings.Missing(part, skin, field));
         var calipers = new CaliperTaker(programs, setUps[0].Blank);
         findings.AddRange(RegistrationFindings.Of(setUps, programs));
         var measures = ImmutableArray.CreateBuilder<MeasureResult>();

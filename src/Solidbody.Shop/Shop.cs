@@ -13,6 +13,7 @@ public sealed record ShopDefinition
     public required ImmutableArray<Cutter> Cutters { get; init; }
     public required ImmutableArray<WoodOnHand> Woods { get; init; }
     public required HoldDowns HoldDowns { get; init; }
+    public OutlineHabits Outline { get; init; } = new();
     /// <summary>Settings the person holds cutters to.</summary>
     public ImmutableArray<PinnedFeeds> Pinned { get; init; } = [];
 

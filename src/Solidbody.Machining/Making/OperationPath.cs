@@ -31,7 +31,8 @@ internal static class OperationPath
             Work.SlopeFloor w => SlopedPocket.Floor(s, w.Region, w.Floor, w.Wood, w.Ridge, w.WallLeave),
             Work.SlopeWalls w => SlopedPocket.Walls(s, w.Region, w.Floor, w.Wood, w.FloorLeave, w.SpringPasses),
             Work.Channel w => Slotting.Path(s, w.A, w.B, w.Top, w.Floor),
-            Work.Outline w => ProfileCutting.Path(s, w.Loop, w.Top, w.Bottom, w.Leave, [.. w.Bridges.Select(b => new TabSpan(b.At, b.Length, b.Top))]),
+            Work.Outline w => ProfileCutting.Path(s, w.Loop, w.Top, w.Bottom, w.Leave, Tabs(w.Bridges)),
+            Work.FinishOutline w => ProfileCutting.Finish(s, w.Loop, w.Top, w.Bottom, Tabs(w.Bridges), w.Way),
             Work.RoughFace w => SurfaceRoughing.Path(s, w.Face, w.Zone, w.Top, w.Leave, w.Lowest),
             Work.FinishFace w => SurfaceRaster.Path(s, w.Face, w.Zone, w.Along ? RasterDirection.Along : RasterDirection.Across, w.Scallop, w.Lowest, w.Skip),
             Work.LevelFace w => FaceRaster.Path(s, w.Zone, w.Top, w.Floor, w.Highest),
@@ -41,4 +42,6 @@ internal static class OperationPath
             _ => throw new ArgumentOutOfRangeException(nameof(operation), operation.Work.GetType().Name, "No toolpath is known for this work."),
         };
     }
+
+    private static ImmutableArray<TabSpan> Tabs(ImmutableArray<Bridge> bridges) => [.. bridges.Select(b => new TabSpan(b.At, b.Length, b.Top))];
 }

@@ -37,8 +37,10 @@ public abstract record Work
     public sealed record SlopeWalls(Region Region, SlopedHeight Floor, double Wood, double FloorLeave, int SpringPasses) : Work;
     /// <summary>A straight slot as wide as the cutter.</summary>
     public sealed record Channel(Point2 A, Point2 B, double Top, double Floor) : Work;
-    /// <summary>Round the outline.</summary>
+    /// <summary>Round the outline, roughed.</summary>
     public sealed record Outline(Loop Loop, double Top, double Bottom, double Leave, ImmutableArray<Bridge> Bridges) : Work;
+    /// <summary>Round the outline once more, at full depth, after roughing.</summary>
+    public sealed record FinishOutline(Loop Loop, double Top, double Bottom, ImmutableArray<Bridge> Bridges, OutlineWay Way) : Work;
     /// <summary>A curved face brought near in levels.</summary>
     public sealed record RoughFace(IHeight Face, Region Zone, double Top, double Leave, double Lowest) : Work;
     /// <summary>A curved face finished by a ball-end: passes across the part or along it.</summary>

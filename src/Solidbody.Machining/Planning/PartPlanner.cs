@@ -3,6 +3,7 @@ using Solidbody.Findings;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Machining.Feeds;
+using Solidbody.Machining.Toolpaths;
 using Solidbody.Programs;
 using Solidbody.Shop;
 
@@ -105,9 +106,12 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var (laid, blank, laying, screws, outline) = (side.Laid, laidOut.Blank, laidOut.Laying, laidOut.Screws, laidOut.Outline);
         var (first, last) = (laid.Up == Sides[0], laid.Up == Sides[^1]);
         if (TurnsOver && first) dowelDepth = side.Jobs.AddRegistration(blank, shop.HoldDowns);
-        ImmutableArray<Bridge> bridges = last ? TabPlanner.Of(laid, outline.FrontDepth, laidOut.Sides[0].Jobs.BelowEdge) : [];
-        if (last) side.Jobs.AddOutline(outline.Cutters, outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : side.Jobs.Lowest, bridges);
-        else if (outline.FrontDepth > 0) side.Jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, []);
+        var way = WayRound(shop.Outline.Direction);
+        (double Foot, double Top)? skin = last && shop.Outline.Hold == OutlineHold.Skin ? SkinPlanner.Of(laid, outline.FrontDepth, shop.Outline.Skin) : null;
+        ImmutableArray<Bridge> bridges = last && skin is null ? TabPlanner.Of(laid, outline.FrontDepth, shop.Outline, laidOut.Sides[0].Jobs.BelowEdge) : [];
+        if (last) side.Jobs.AddOutline(outline.Cutters, skin?.Top ?? (outline.FrontDepth > 0 ? outline.FrontDepth - PlanPractice.HalvesOverlap : side.Jobs.Lowest), bridges, way);
+        else if (outline.FrontDepth > 0) side.Jobs.AddOutline(outline.Cutters, laid.Top - outline.FrontDepth, [], way);
+        if (last) findings.AddRange(GrainFindings.Of(laid, way));
         var placement = laid.Place(laying.Turn, blank.First);
         var zeroOnBed = laying.OnBed(laid.Point(blank.First));
         var (travelX, travelY) = ((machine.BedX - machine.TravelX) / 2 - zeroOnBed.X, (machine.BedY - machine.TravelY) / 2 - zeroOnBed.Y);
@@ -118,7 +122,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         if (clearance > lowest + machine.TravelZ) findings.Add(BedFindings.TooHigh(name, clearance, lowest + machine.TravelZ));
 
         var operations = Operations(side);
-        if (last && bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, bridges.Length));
+        if (last && skin is null && bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, bridges.Length));
         var words = new SheetWords(part, definition, shop, laid, blank, placement, zeroOnBed, Sides);
         var setUp = new SetUp
         {
@@ -139,8 +143,9 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
                 ? [Dowel("dowel 1", blank.First, dowelDepth), Dowel("dowel 2", blank.Second, dowelDepth)]
                 : [],
             Tabs = [.. bridges.Select(b => TabOf(b, laid))],
+            Skin = skin is var (foot, upper) ? SkinOf(foot, upper, laid) : null,
             Before = words.Before,
-            After = words.After(last),
+            After = words.After(last, skin is not null),
             Checks = words.Checks(operations.Select(o => o.Cutter).Distinct()),
         };
         return new(setUp, operations);
@@ -200,6 +205,17 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var r = shop.HoldDowns.ScrewHead / 2;
         return new($"screw {number}", new(at.X - r, at.Y - r, 0, at.X + r, at.Y + r, top + shop.HoldDowns.ScrewHeadHeight));
     }
+
+    private static OutlineWay WayRound(OutlineDirection direction) => direction switch
+    {
+        OutlineDirection.Climb => OutlineWay.Climb,
+        OutlineDirection.Conventional => OutlineWay.Conventional,
+        OutlineDirection.WithGrain => OutlineWay.WithGrain,
+        _ => throw new ArgumentOutOfRangeException(nameof(direction), direction, "Not a way round an outline."),
+    };
+
+    private static Skin SkinOf(double foot, double top, LaidPart laid) =>
+        new(Math.Min(laid.PartZ(foot), laid.PartZ(top)), Math.Max(laid.PartZ(foot), laid.PartZ(top)));
 
     /// <summary>In the part frame the tab is all the wood left standing: from its upper face down to its foot.</summary>
     private static Tab TabOf(Bridge bridge, LaidPart laid)

@@ -51,6 +51,8 @@ internal static class PlanPractice
     public const double HalvesOverlap = 0.5;
 
     public const double TabThickness = 3;
+    /// <summary>Thickest a tab may be, of its blank: more is hard to trim, and the proof takes it for wood left over.</summary>
+    public const double TabOfBlank = 0.48;
     public const double TabLengthThick = 10;
     public const double TabLengthThin = 8;
     public const int TabsLeast = 4;

@@ -75,14 +75,16 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
 
     private string Turned => Math.Abs(placement.Turn) < 1e-9 ? "" : Say($", its {Low}-to-{High} direction turned {placement.Turn * 180 / Math.PI:0.##}° from X");
 
-    public ImmutableArray<string> After(bool frees) => [.. AfterLines(frees)];
+    public ImmutableArray<string> After(bool frees, bool skin) => [.. AfterLines(frees, skin)];
 
-    private IEnumerable<string> AfterLines(bool frees)
+    private IEnumerable<string> AfterLines(bool frees, bool skin)
     {
         foreach (var pocket in part.Pockets.Where(p => p.From == laid.Up && p.Floor is SlopedHeight { Slope: not 0 }))
             yield return Say($"Measure the {pocket.Name}'s depth at both ends before the blank is moved, from a straightedge over the front: the floor slopes, and the difference of the two depths is the neck angle.");
         if (!frees) { yield return "Take out the screws; leave the spoilboard where it is, its dowel holes are the register of the next set-up."; yield break; }
-        yield return "Take the blank up, saw or break the tabs and trim them flush.";
+        yield return skin
+            ? "Take the blank up, cut the skin under the outline with a knife or a fine saw, outside the line, and sand it flush."
+            : "Take the blank up, saw or break the tabs and trim them flush.";
         foreach (var bore in part.HandBores.Where(h => h.Before is null))
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
         foreach (var bore in part.HandBores.Where(_ => part.Name == "neck"))

@@ -98,13 +98,14 @@ internal sealed class SideJobs
     /// <param name="cutters">Those that can, best first.</param>
     /// <param name="bottom">Tip height of the last pass.</param>
     /// <param name="bridges">Tabs; none where the part stays in thick wood.</param>
-    public void AddOutline(ImmutableArray<Cutter> cutters, double bottom, ImmutableArray<Bridge> bridges)
+    /// <param name="way">Of the finishing pass.</param>
+    public void AddOutline(ImmutableArray<Cutter> cutters, double bottom, ImmutableArray<Bridge> bridges, OutlineWay way)
     {
         var loops = laid.Outline.Loops.Where(l => l.SignedArea > 0).ToImmutableArray();
         Add("outline", Stage.Outline, cutters, (_, _) => loops.SelectMany(loop => new Job.Step[]
         {
             new("rough", new Work.Outline(loop, laid.Top, bottom, PlanPractice.RoughLeave, bridges)),
-            new("finish", new Work.Outline(loop, laid.Top, bottom, 0, bridges), new Bite(laid.Top - bottom, PlanPractice.RoughLeave)),
+            new("finish", new Work.FinishOutline(loop, laid.Top, bottom, bridges, way), new Bite(laid.Top - bottom, PlanPractice.RoughLeave)),
         }));
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Shop;
 
 namespace Solidbody.Machining.Planning;
 
@@ -14,10 +15,12 @@ internal static class TabPlanner
     /// <summary>Tabs on the outline.</summary>
     /// <param name="laid">The part as it lies when the outline is cut.</param>
     /// <param name="cutFromBelow">How deep the other side's outline cut already is, mm.</param>
+    /// <param name="habits">The shop's tabs.</param>
     /// <param name="belowEdge">How far below the edge the other side's ball-ends have hollowed the waste beside a point (part frame), within a distance.</param>
-    public static ImmutableArray<Bridge> Of(LaidPart laid, double cutFromBelow, Func<Point2, double, double> belowEdge)
+    public static ImmutableArray<Bridge> Of(LaidPart laid, double cutFromBelow, OutlineHabits habits, Func<Point2, double, double> belowEdge)
     {
-        var length = laid.Part.Bounds.Thickness >= PlanPractice.ThickPart ? PlanPractice.TabLengthThick : PlanPractice.TabLengthThin;
+        var length = habits.TabLength ?? (laid.Part.Bounds.Thickness >= PlanPractice.ThickPart ? PlanPractice.TabLengthThick : PlanPractice.TabLengthThin);
+        var thickness = Math.Min(habits.TabThickness, PlanPractice.TabOfBlank * laid.Top);
         var outline = laid.Outline.Loops.First(l => l.SignedArea > 0);
         var places = laid.Part.TabPlaces.Select(laid.Point).Take(PlanPractice.TabsMost).ToList();
         var candidates = LongGrainPlaces(outline, length);
@@ -32,7 +35,7 @@ internal static class TabPlanner
         {
             var zone = UnderZone(laid, outline, p, length);
             var under = Underside(laid, p, cutFromBelow, zone?.Highest ?? 0, belowEdge);
-            return new Bridge(p, length, Math.Max(under, zone?.Highest ?? 0) + PlanPractice.TabThickness, zone?.Lowest ?? 0);
+            return new Bridge(p, length, Math.Max(under, zone?.Highest ?? 0) + thickness, zone?.Lowest ?? 0);
         })];
     }
 

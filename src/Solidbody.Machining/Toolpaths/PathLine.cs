@@ -19,6 +19,8 @@ internal sealed class PathLine
     public PathLine(Loop loop) : this(loop.Points, true) { }
 
     public bool Closed { get; }
+    /// <summary>The same way back; the closed line's station 0 stays where it is.</summary>
+    public PathLine Reversed => new([.. Closed ? points[1..].Reverse() : points.Reverse()], Closed);
     public double Length => marks[^1];
     public ReadOnlySpan<Point2> Points => points;
 

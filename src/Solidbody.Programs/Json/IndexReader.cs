@@ -54,6 +54,7 @@ internal sealed class IndexReader(MistakeList mistakes)
             KeepOuts = setUp.Objects("keepOuts", k => new KeepOut(k.Text("name"), k.Object("box", Box))),
             Registration = setUp.Objects("registration", h => new RegistrationHole(h.Text("name"), new(Length(h, "x"), Length(h, "y")), Size(h, "diameter"), h.Number("depth", 0, Most))),
             Tabs = setUp.Objects("tabs", Tab),
+            Skin = setUp.ObjectOrNull("skin", Skin),
             Programs = setUp.Objects("programs", p => Program(p, name, part)),
             Before = setUp.Texts("before"),
             After = setUp.Texts("after"),
@@ -122,6 +123,13 @@ internal sealed class IndexReader(MistakeList mistakes)
     {
         var read = new Tab(new(Length(tab, "x"), Length(tab, "y")), tab.Number("length", 0, Most), Length(tab, "z0"), Length(tab, "z1"));
         if (read.Z0 > read.Z1) tab.Tell("z1", "'z1' lies below 'z0'", "z0 ≤ z1");
+        return read;
+    }
+
+    private static Skin Skin(ObjectReader skin)
+    {
+        var read = new Skin(Length(skin, "z0"), Length(skin, "z1"));
+        if (read.Z0 > read.Z1) skin.Tell("z1", "'z1' lies below 'z0'", "z0 ≤ z1");
         return read;
     }
 

@@ -82,6 +82,8 @@ internal sealed class IndexWriter
             Number("z0", tab.Z0);
             Number("z1", tab.Z1);
         });
+        if (setUp.Skin is { } skin) Row("skin", ("z0", skin.Z0), ("z1", skin.Z1));
+        else _json.WriteNull("skin");
         List("programs", setUp.Programs, program => Program(program, setUp));
         Texts("before", setUp.Before);
         Texts("after", setUp.After);

@@ -99,6 +99,14 @@ internal sealed class ObjectReader
         return default!;
     }
 
+    /// <summary>An object, or null where there is none.</summary>
+    public T? ObjectOrNull<T>(string key, Func<ObjectReader, T> members) where T : class
+    {
+        if (Peek(key)?.Kind != JsonTokenType.Null) return Object(key, members);
+        _asked.Add(key);
+        return null;
+    }
+
     public ImmutableArray<T> Objects<T>(string key, Func<ObjectReader, T> members) where T : notnull =>
         Items(key, item => Read(item, $"an item of {key}", _mistakes, members));
 

@@ -25,6 +25,7 @@ public static class ShopFile
             Cutters = file.Tables<Geometry.Cutter>("cutters", 1, 100, [], (cutter, _) => CutterSection.Read(cutter, names)),
             Woods = file.Tables("woods", 0, 100, [], (TableReader wood, WoodOnHand? _) => ReadWood(wood)),
             HoldDowns = ReadHoldDowns(file.Table("hold_downs")),
+            Outline = OutlineHabitsSection.Read(file.Table("outline")),
         };
     }
 
