@@ -22,7 +22,7 @@ internal static class SkinFindings
         var listed = setUps.Where(s => s.Skin is not null).ToArray();
         if (listed.Length == 0) return (null, []);
         var (setUp, skin) = (listed[0], listed[0].Skin!);
-        var most = ProofLimits.Skin + part.EdgeRounds.Where(e => e.From != setUp.Placement.Up).Select(e => e.Radius).DefaultIfEmpty(0).Max();
+        var most = ProofLimits.Skin + part.Edges.Where(e => e.From != setUp.Placement.Up).Select(e => e.Form.Height).DefaultIfEmpty(0).Max();
         if (listed.Length > 1) return (null, [ProofFindings.TabTooMuch(part.Name, $"{listed.Length} skins", "one skin a part")]);
         return skin.Z1 - skin.Z0 > Math.Min(most, ProofLimits.SkinOverEdge)
             ? (null, [ProofFindings.TabTooMuch($"{setUp.Title}, skin", Show(skin.Z1 - skin.Z0), $"at most {Show(Math.Min(most, ProofLimits.SkinOverEdge))} thick")])
