@@ -59,11 +59,10 @@ internal static class OutlineGrain
     /// <summary>Chords in order, each with the way that goes with the grain: true climbs, null where neither tears.</summary>
     private static IEnumerable<(double Length, bool? Way)> Chords(PathLine line)
     {
-        for (var i = 0; i + 1 < line.Points.Length; i++)
+        foreach (var (length, along) in line.Steps())
         {
-            var along = line.Points[i + 1] - line.Points[i];
             var lean = Math.Atan2(Math.Abs(along.Y), Math.Abs(along.X));
-            yield return (along.Length, lean < Along || lean > Across ? null : along.X * along.Y < 0);
+            yield return (length, lean < Along || lean > Across ? null : along.X * along.Y < 0);
         }
     }
 }

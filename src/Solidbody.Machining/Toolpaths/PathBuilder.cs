@@ -74,10 +74,20 @@ internal sealed class PathBuilder(CutSettings settings)
     /// <summary>Along a line in the plan from station to station, the height running evenly from where the tip is to <paramref name="z"/>.</summary>
     public void Follow(PathLine line, double from, double to, double z)
     {
-        var start = At.Z;
+        var (start, last) = (At.Z, from);
         foreach (var station in line.Stations(from, to))
-            Line(line.At(station), to == from ? z : start + (z - start) * (station - from) / (to - from));
+        {
+            var (p, under) = (line.At(station), line.Under(last, station));
+            var end = new WorkPoint(p.X, p.Y, to == from ? z : start + (z - start) * (station - from) / (to - from));
+            if (under.IsArc && Bends(At.Plan, p, under.Radius)) Arc(end, under.Centre, under.Sweep > 0);
+            else Line(end);
+            last = station;
+        }
     }
+
+    /// <summary>Whether an arc shows in the program's text: it stands off its chord c by c²/8r, half a step of the output or more.</summary>
+    private static bool Bends(Point2 from, Point2 to, double radius) =>
+        from.DistanceTo(to) is var chord && chord * chord > 4 * radius * Tolerances.Output;
 
     public void Retract() => Rapid(At with { Z = settings.Clearance });
 

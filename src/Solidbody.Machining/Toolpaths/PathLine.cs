@@ -1,68 +1,86 @@
 using Solidbody.Geometry;
+using Solidbody.Geometry.Arcs;
 
 namespace Solidbody.Machining.Toolpaths;
 
-/// <summary>A line of chords in the plan, walked by its length: station 0 at the first point. Closed lines go round without end, both ways.</summary>
+/// <summary>A line of straights and arcs in the plan, walked by its length: station 0 at the first point. Closed lines go round without end, both ways.</summary>
 internal sealed class PathLine
 {
-    private readonly Point2[] points;   // closed: the first point again at the end
-    private readonly double[] marks;    // station of each point
+    private readonly Segment[] segments;
+    private readonly double[] marks;    // station of each joint, both ends among them
+    private Point2[]? points;
 
-    public PathLine(IReadOnlyList<Point2> through, bool closed)
+    private PathLine(IEnumerable<Segment> segments, bool closed)
     {
         Closed = closed;
-        points = closed ? [.. through, through[0]] : [.. through];
-        marks = new double[points.Length];
-        for (var i = 1; i < points.Length; i++) marks[i] = marks[i - 1] + points[i].DistanceTo(points[i - 1]);
+        this.segments = [.. segments];
+        marks = new double[this.segments.Length + 1];
+        for (var i = 0; i < this.segments.Length; i++) marks[i + 1] = marks[i] + this.segments[i].Length;
     }
 
-    public PathLine(Loop loop) : this(loop.Points, true) { }
+    public PathLine(ArcLoop loop) : this(loop.Segments, true) { }
+
+    public PathLine(Loop loop) : this(ArcLoop.Of(loop)) { }
+
+    /// <summary>A line of chords.</summary>
+    public PathLine(IReadOnlyList<Point2> through, bool closed) : this(through.Zip(through.Skip(1).Concat(closed ? [through[0]] : []), Segment.Line), closed) { }
 
     public bool Closed { get; }
     /// <summary>The same way back; the closed line's station 0 stays where it is.</summary>
-    public PathLine Reversed => new([.. Closed ? points[1..].Reverse() : points.Reverse()], Closed);
+    public PathLine Reversed => new(Enumerable.Reverse(segments).Select(s => s.Reversed), Closed);
     public double Length => marks[^1];
-    public ReadOnlySpan<Point2> Points => points;
+
+    /// <summary>Points along the line, no arc further than <see cref="Tolerances.Flattening"/> from the chords between them; the first again at the end of a closed one.</summary>
+    public ReadOnlySpan<Point2> Points => points ??= [.. segments.SelectMany(s => s.Chords()).Prepend(segments[0].From)];
+
+    /// <summary>The line in steps, each within <see cref="Tolerances.Flattening"/> of its chord: its length along the line, and the chord.</summary>
+    public IEnumerable<(double Length, Point2 Chord)> Steps()
+    {
+        foreach (var s in segments)
+        {
+            var (from, ends) = (s.From, s.Chords().ToArray());
+            foreach (var end in ends)
+            {
+                yield return (s.Length / ends.Length, end - from);
+                from = end;
+            }
+        }
+    }
 
     public Point2 At(double station)
     {
-        var (i, t) = Locate(station);
-        return points[i] + t * (points[i + 1] - points[i]);
+        var (i, share) = Locate(station);
+        return segments[i].At(share);
     }
 
     /// <summary>Direction of travel, length 1.</summary>
     public Point2 Direction(double station)
     {
-        var (i, _) = Locate(station);
-        return (points[i + 1] - points[i]).Unit;
+        var (i, share) = Locate(station);
+        return segments[i].Direction(share);
     }
 
     /// <summary>Station of the point of the line nearest to p; the first of equals.</summary>
     public double Nearest(Point2 p)
     {
-        var (best, station) = (double.PositiveInfinity, 0.0);
-        for (var i = 0; i + 1 < points.Length; i++)
-        {
-            var edge = points[i + 1] - points[i];
-            var t = Math.Clamp((p - points[i]).Dot(edge) / Math.Max(edge.Dot(edge), double.Epsilon), 0, 1);
-            var d = p.DistanceTo(points[i] + t * edge);
-            if (d < best) (best, station) = (d, marks[i] + t * (marks[i + 1] - marks[i]));
-        }
-        return station;
+        var (best, at) = (double.PositiveInfinity, 0);
+        for (var i = 0; i < segments.Length; i++)
+            if (segments[i].DistanceTo(p) is var d && d < best) (best, at) = (d, i);
+        return marks[at] + segments[at].Nearest(p) * segments[at].Length;
     }
 
-    public double DistanceTo(Point2 p) => At(Nearest(p)).DistanceTo(p);
+    public double DistanceTo(Point2 p) => segments.Min(s => s.DistanceTo(p));
 
-    /// <summary>Station at the middle of the longest chord: a calm place to start.</summary>
+    /// <summary>Station at the middle of the longest straight, or of the longest arc where all are arcs: a calm place to start.</summary>
     public double MiddleOfLongestChord()
     {
         var best = 0;
-        for (var i = 1; i + 1 < points.Length; i++)
-            if (marks[i + 1] - marks[i] > marks[best + 1] - marks[best]) best = i;
+        for (var i = 1; i < segments.Length; i++)
+            if ((!segments[i].IsArc, segments[i].Length).CompareTo((!segments[best].IsArc, segments[best].Length)) > 0) best = i;
         return (marks[best] + marks[best + 1]) / 2;
     }
 
-    /// <summary>Stations of the corners met on the way, then the end itself; up or down, over the seam of a closed line.</summary>
+    /// <summary>Stations of the joints met on the way, then the end itself; up or down, over the seam of a closed line.</summary>
     public IEnumerable<double> Stations(double from, double to)
     {
         var up = to >= from;
@@ -77,13 +95,20 @@ internal sealed class PathLine
         yield return to;
     }
 
-    private (int Chord, double T) Locate(double station)
+    /// <summary>The segment on which two neighbouring stations lie, running from the first to the second.</summary>
+    public Segment Under(double from, double to)
+    {
+        var segment = segments[Locate((from + to) / 2).Segment];
+        return to >= from ? segment : segment.Reversed;
+    }
+
+    private (int Segment, double Share) Locate(double station)
     {
         if (Closed) station -= Math.Floor(station / Length) * Length;
         station = Math.Clamp(station, 0, Length);
         var i = Array.BinarySearch(marks, station);
         if (i < 0) i = ~i - 1;
-        i = Math.Clamp(i, 0, points.Length - 2);
+        i = Math.Clamp(i, 0, segments.Length - 1);
         var span = marks[i + 1] - marks[i];
         return (i, span > 0 ? (station - marks[i]) / span : 0);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Geometry.Arcs;
 using Solidbody.Programs;
 
 namespace Solidbody.Machining.Toolpaths;
@@ -108,11 +109,11 @@ public static class PocketClearing
     }
 
     /// <summary>The point of the region deepest in the room, of a grid of trials, and how deep it lies.</summary>
-    private static (Point2 At, double Depth) Deepest(ClearingRings rings, Region inside)
+    private static (Point2 At, double Depth) Deepest(ClearingRings rings, ArcRegion inside)
     {
         const int trials = 16;
         var grid = Grid.Over(inside.Bounds, Math.Max(Math.Max(inside.Bounds.Width, inside.Bounds.Height) / trials, Tolerances.Output));
-        var best = (At: inside.Loops[0].Points[0], Depth: 0.0);
+        var best = (At: inside.Loops[0].Segments[0].From, Depth: 0.0);
         for (var i = 0; i < grid.Count; i++)
         {
             var p = grid.Centre(i % grid.Columns, i / grid.Columns);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Geometry.Arcs;
 using Solidbody.Programs;
 
 namespace Solidbody.Machining.Toolpaths;
@@ -24,13 +25,13 @@ public static class PocketWalls
         ArgumentNullException.ThrowIfNull(region);
         var path = new PathBuilder(s);
         var passes = DepthLevels.Of(top, floor, s.StepDown).Concat(Enumerable.Repeat(floor, springPasses)).ToArray();
-        foreach (var room in Offsets.Of(region, -s.Cutter.Radius))
+        foreach (var room in ArcOffsets.Of(ArcFit.Of(region), -s.Cutter.Radius))
             foreach (var wall in room.Loops.Select(l => new PathLine(l)))
                 Wall(path, s, room, wall, top, passes);
         return path.Build();
     }
 
-    private static void Wall(PathBuilder path, CutSettings s, Region room, PathLine wall, double top, double[] passes)
+    private static void Wall(PathBuilder path, CutSettings s, ArcRegion room, PathLine wall, double top, double[] passes)
     {
         var start = wall.MiddleOfLongestChord();
         var (on, along) = (wall.At(start), wall.Direction(start));
@@ -49,7 +50,7 @@ public static class PocketWalls
         }
     }
 
-    private static bool LeadFits(Region room, Point2 on, Point2 along, double lead)
+    private static bool LeadFits(ArcRegion room, Point2 on, Point2 along, double lead)
     {
         var centre = on + lead * along.Left;
         return Enumerable.Range(0, 13).All(i => room.SignedDistance(centre + lead * (-along).Turned(i * Math.PI / 12), 1) <= Tolerances.Flattening)

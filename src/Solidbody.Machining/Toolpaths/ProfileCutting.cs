@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Solidbody.Geometry;
+using Solidbody.Geometry.Arcs;
 using Solidbody.Programs;
 
 namespace Solidbody.Machining.Toolpaths;
@@ -66,7 +67,7 @@ public static class ProfileCutting
 
     /// <summary>The cutter's lines round an outline, clockwise.</summary>
     internal static IEnumerable<PathLine> Lines(Loop outline, double offset) =>
-        Offsets.Of(new Region(outline), offset).SelectMany(r => r.Loops).Select(l => new PathLine(l.Reversed));
+        ArcOffsets.Of(ArcFit.Of(new Region(outline)), offset).SelectMany(r => r.Loops).Select(l => new PathLine(l.Reversed));
 
     private static Lap LapOn(PathBuilder path, CutSettings s, PathLine clockwise, Loop outline, double offset, IReadOnlyList<TabSpan> tabs, OutlineWay way)
     {

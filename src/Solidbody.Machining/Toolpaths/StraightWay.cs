@@ -1,4 +1,5 @@
 using Solidbody.Geometry;
+using Solidbody.Geometry.Arcs;
 
 namespace Solidbody.Machining.Toolpaths;
 
@@ -9,11 +10,16 @@ internal static class StraightWay
     private const double Spacing = 0.2;
 
     /// <param name="room">Where the axis may be.</param>
-    public static bool StaysInside(Region room, Point2 a, Point2 b)
+    public static bool StaysInside(Region room, Point2 a, Point2 b) => StaysInside(p => room.SignedDistance(p, 1), a, b);
+
+    /// <param name="room">Where the axis may be.</param>
+    public static bool StaysInside(ArcRegion room, Point2 a, Point2 b) => StaysInside(p => room.SignedDistance(p, 1), a, b);
+
+    private static bool StaysInside(Func<Point2, double> outside, Point2 a, Point2 b)
     {
         var n = Math.Max(1, (int)Math.Ceiling(a.DistanceTo(b) / Spacing));
         for (var i = 0; i <= n; i++)
-            if (room.SignedDistance(a + (double)i / n * (b - a), 1) > Tolerances.Flattening / 2) return false;
+            if (outside(a + (double)i / n * (b - a)) > Tolerances.Flattening / 2) return false;
         return true;
     }
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using Solidbody.Geometry;
 using Solidbody.Machining.Toolpaths;
+using Solidbody.Programs;
 
 namespace Solidbody.Machining.Tests.Toolpaths;
 
@@ -37,6 +38,22 @@ public class PocketTests
                 if (reached > 0.02) Assert.Equal(20, block[i]);
             }
         }, iter: 16);
+
+    [Fact] // Corner of 12 mm: the centre's ring at depth d turns on a circle of 12 − d about the same centre until nothing is left of it.
+    public void Rings_and_walls_of_a_rounded_pocket_are_cut_in_arcs_about_its_own_corners()
+    {
+        var s = Given.Settings(Given.Flat(6), stepDown: 6, stepOver: 2.4);
+        var pocket = new Region(Shapes.Rectangle(new(0, 0), 80, 50, 12));
+        var rings = Corners(PocketClearing.Path(s, pocket, 20, 14, 0.3, 0));
+        Assert.Equal([1.5, 3.9, 6.3, 8.7], rings.Select(a => Math.Round(a.Radius, 3)).Distinct().Order());
+        Assert.Equal(16, rings.Length);
+        var walls = Corners(PocketWalls.Path(s, pocket, 20, 14, 0));
+        Assert.Equal(4, walls.Length);
+        Assert.All(walls, a => Assert.Equal(9, a.Radius, 3));
+
+        static (double Radius, Point2 Centre)[] Corners(IEnumerable<Motion> path) =>
+            [.. path.Where(m => m.IsArc).Select(m => ((m.From.Plan - m.Centre).Length, m.Centre)).Where(a => a.Centre.DistanceTo(new(Math.Sign(a.Centre.X) * 28, Math.Sign(a.Centre.Y) * 13)) < 0.01)];
+    }
 
     [Fact] // The seed's pocket, a block with a round room at its corner, once left a splinter outside its offset.
     public void Walls_are_cut_to_the_line_and_no_further() => Gen.Select(Pockets, Gen.Double[3, 6])
