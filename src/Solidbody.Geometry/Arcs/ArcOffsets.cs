@@ -24,7 +24,7 @@ public static class ArcOffsets
     /// <summary>All points within the distance of the region (outward), or at least that deep inside it (inward, negative).</summary>
     /// <param name="region">The region.</param>
     /// <param name="distance">Offset d, mm; negative is inward.</param>
-    /// <returns>The separate regions left, largest first; none when nothing is left. Their deviation is the source's and what this offset added, at most 0.0003 mm, mostly 0.</returns>
+    /// <returns>The separate regions left, largest first; none when nothing is left. Their deviation is the source's and what this offset may have added: mostly 0.00001 mm, at most 0.0003.</returns>
     /// <exception cref="InvalidOperationException">The edges of the source do not bound a region.</exception>
     public static ImmutableArray<ArcRegion> Of(ArcRegion region, double distance)
     {
