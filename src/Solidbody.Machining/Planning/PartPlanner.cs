@@ -4,6 +4,7 @@ using Solidbody.Geometry;
 using Solidbody.Instrument;
 using Solidbody.Machining.Feeds;
 using Solidbody.Machining.Toolpaths;
+using Solidbody.Materials;
 using Solidbody.Programs;
 using Solidbody.Shop;
 
@@ -123,6 +124,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
 
         var operations = Operations(side);
         if (last && skin is null && bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, bridges.Length));
+        if (bridges.Length > 0) findings.AddRange(HoldOf(bridges, operations, laid));
         var words = new SheetWords(part, definition, shop, laid, blank, placement, zeroOnBed, Sides);
         var setUp = new SetUp
         {
@@ -172,6 +174,15 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
             }
         }
         return operations.ToImmutable();
+    }
+
+    /// <summary>The tabs against the heaviest cut round the outline.</summary>
+    private IEnumerable<Finding> HoldOf(ImmutableArray<Bridge> tabs, ImmutableArray<Operation> operations, LaidPart laid)
+    {
+        if (operations.Where(o => o.Stage == Stage.Outline).MaxBy(o => o.Feeds.Force) is not { } freeing) yield break;
+        var (length, thickness) = (tabs[0].Length, TabPlanner.Thickness(laid, shop.Outline));
+        var hold = TabHold.Of(tabs.Length, length, thickness, freeing.Cutter, freeing.Feeds.Force, AcrossTheGrain.Tension(definition.WoodOf(part.Wood)?.Gravity?.Value));
+        if (hold.Safety < TabFindings.Safe) yield return TabFindings.Weak(part.Name, hold, tabs.Length, length, thickness);
     }
 
     private DrivenCutter Driven(Cutter cutter, WoodOnHand wood)

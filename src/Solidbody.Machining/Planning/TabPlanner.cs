@@ -20,7 +20,7 @@ internal static class TabPlanner
     public static ImmutableArray<Bridge> Of(LaidPart laid, double cutFromBelow, OutlineHabits habits, Func<Point2, double, double> belowEdge)
     {
         var length = habits.TabLength ?? (laid.Part.Bounds.Thickness >= PlanPractice.ThickPart ? PlanPractice.TabLengthThick : PlanPractice.TabLengthThin);
-        var thickness = Math.Min(habits.TabThickness, PlanPractice.TabOfBlank * laid.Top);
+        var thickness = Thickness(laid, habits);
         var outline = laid.Outline.Loops.First(l => l.SignedArea > 0);
         var places = laid.Part.TabPlaces.Select(laid.Point).Take(PlanPractice.TabsMost).ToList();
         var candidates = LongGrainPlaces(outline, length);
@@ -38,6 +38,9 @@ internal static class TabPlanner
             return new Bridge(p, length, Math.Max(under, zone?.Highest ?? 0) + thickness, zone?.Lowest ?? 0);
         })];
     }
+
+    /// <summary>Of a tab, mm: the shop's, under half of the blank.</summary>
+    public static double Thickness(LaidPart laid, OutlineHabits habits) => Math.Min(habits.TabThickness, PlanPractice.TabOfBlank * laid.Top);
 
     /// <summary>What a carved zone of the side that lies down has left over the bed along a tab: highest over its length, lowest as far as a cutter's round end leaves wood;
     /// null where there is none.</summary>
