@@ -24,6 +24,7 @@ public static class CommandLine
             MakeCommand.Create(screen),
             CheckCommand.Create(screen),
             FiguresCommand.Create(screen),
+            MinutesCommand.Create(screen),
             ProveCommand.Create(screen),
             NewCommand.Create(screen),
         };

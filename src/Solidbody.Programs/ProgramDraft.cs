@@ -17,4 +17,8 @@ public sealed record ProgramDraft
 /// <summary>One operation of a program.</summary>
 /// <param name="Title">Said in a comment before its first motion; empty for none.</param>
 /// <param name="Motions">Work frame, each beginning where the one before it ended within 1e-6 mm.</param>
-public sealed record ProgramSection(string Title, IReadOnlyList<Motion> Motions);
+public sealed record ProgramSection(string Title, IReadOnlyList<Motion> Motions)
+{
+    /// <summary>Place among the operations of the run, kept where a long program is divided within one.</summary>
+    public int Number { get; init; }
+}

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Solidbody.Geometry;
 using Solidbody.Programs.Writing;
@@ -19,7 +20,10 @@ public static class ProgramWriter
     /// <summary>The program's text: lines of at most 80 characters ending in LF, the same bytes for the same draft.</summary>
     /// <exception cref="ArgumentException">The motions break off, an arc's two radii differ, the first motion does not begin at clearance.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not finite or outside what a block can hold.</exception>
-    public static string Write(ProgramDraft draft, ProgramStyle style)
+    public static string Write(ProgramDraft draft, ProgramStyle style) => WriteSections(draft, style).Text;
+
+    /// <summary>As <see cref="Write(ProgramDraft, ProgramStyle)"/>, and where in the text each section begins.</summary>
+    public static WrittenProgram WriteSections(ProgramDraft draft, ProgramStyle style)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(style);
@@ -44,8 +48,10 @@ public static class ProgramWriter
         if (style.AirWord is { } air) blocks.Block(string.Create(CultureInfo.InvariantCulture, $"M{air}"));
 
         var begun = false;
+        var lines = ImmutableArray.CreateBuilder<int>();
         foreach (var section in draft.Sections)
         {
+            lines.Add(blocks.Lines + 1);
             blocks.Comment(section.Title);
             for (var i = 0; i < section.Motions.Count; i++)
             {
@@ -68,7 +74,7 @@ public static class ProgramWriter
         if (style.AirWord is not null) blocks.Block("M9");
         blocks.Block("M5");
         blocks.Block("M2");
-        return blocks.ToString();
+        return new(blocks.ToString(), lines.ToImmutable());
     }
 
     private static void Write(in Motion motion, OutputGrid grid, BlockWriter blocks, ArcWriter arcs)

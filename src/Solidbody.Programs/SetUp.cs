@@ -95,5 +95,5 @@ public sealed record ProgramEntry
     /// <summary>Room the tip moves in, work frame.</summary>
     public required Box3 Bounds { get; init; }
     /// <summary>What it does, operation by operation.</summary>
-    public ImmutableArray<string> Operations { get; init; } = [];
+    public ImmutableArray<OperationEntry> Operations { get; init; } = [];
 }

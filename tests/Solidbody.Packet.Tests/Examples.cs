@@ -68,7 +68,7 @@ internal static class Examples
             Feed = 50,
             Seconds = 1234,
             Bounds = new(-200, -200, -12, 500, 500, 60),
-            Operations = [.. run.Select(o => o.Name)],
+            Operations = [.. run.Select((o, i) => new OperationEntry(o.Name, 10 + i, 60, 30))],
         };
     }
 }

@@ -96,6 +96,8 @@ public partial class PacketFileTests
         ("\"bedHeight\": 0,", ""),
         ("\"bedHeight\": 0", "\"bedHeight\": 0, \"bedheight\": 0"),
         ("\"minutes\": ", "\"minutes\": -"),
+        ("\"boundMinutes\": ", "\"boundMinutes\": -"),
+        ("\"line\": 9", "\"line\": 0"),
         ("\"spindleTurnsPerMinute\"", "\"spindleSpeed\""),
         ("\"file\": \"programs/", "\"file\": \"../programs/"),
         ("\"file\": \"programs/", "\"file\": \"/programs/"),
@@ -164,6 +166,7 @@ public partial class PacketFileTests
     }
 
     [Theory] // Things a schema cannot say.
+    [InlineData("\"boundMinutes\": 1\n", "\"boundMinutes\": 2\n", "'boundMinutes' is more than 'minutes'")]
     [InlineData("\"file\": \"programs/0-1.nc\"", "\"file\": \"programs/0-0.nc\"", "stands twice")]
     [InlineData("\"name\": \"set-up-1\"", "\"name\": \"set-up-0\"", "'name' is the text \"set-up-0\"")]
     [InlineData("\"setUp\": \"set-up-0\"", "\"setUp\": \"set-up-1\"", "'setUp' is the text \"set-up-1\"")]

@@ -49,6 +49,9 @@ internal static class Packets
 
     private static Gen<ImmutableArray<T>> Some<T>(Gen<T> gen) => gen.Array[0, 3].Select(a => a.ToImmutableArray());
 
+    private static readonly Gen<OperationEntry> Operations =
+        Gen.Select(Texts, Gen.Int[1, 99999], Gen.Double[0, 9000], Gen.Double[0, 1], (n, l, s, k) => new OperationEntry(n, l, s, k * s));
+
     private static readonly Gen<ProgramEntry> Programs =
         from name in Texts
         from cutter in Cutters
@@ -56,7 +59,7 @@ internal static class Packets
         from feed in Gen.Double[1, 100]
         from seconds in Gen.Double[0, 9000]
         from box in Boxes
-        from operations in Some(Texts)
+        from operations in Some(Operations)
         select new ProgramEntry { File = "", Name = name, Cutter = cutter, SpindleSpeed = speed, Feed = feed, Seconds = seconds, Bounds = box, Operations = operations };
 
     private static readonly Gen<SetUp> SetUps =
@@ -153,7 +156,7 @@ internal static class Packets
             Feed = 5,
             Seconds = 90,
             Bounds = new(0, 0, -8, 400, 0, 60),
-            Operations = ["registration"],
+            Operations = [new("registration", 9, 80, 60)],
         };
         return new()
         {

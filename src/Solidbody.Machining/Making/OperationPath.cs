@@ -36,7 +36,7 @@ internal static class OperationPath
             Work.RoughFace w => SurfaceRoughing.Path(s, w.Face, w.Zone, w.Top, w.Leave, w.Lowest),
             Work.FinishFace w => SurfaceRaster.Path(s, w.Face, w.Zone, w.Along ? RasterDirection.Along : RasterDirection.Across, w.Scallop, w.Lowest, w.Skip),
             Work.LevelFace w => FaceRaster.Path(s, w.Zone, w.Top, w.Floor, w.Highest),
-            Work.ThinSlots w => FretSlotting.Path(s, [.. w.Slots.Select(l => new SlotLine(l.A, l.B, l.Depth))], w.Face, w.Top),
+            Work.ThinSlots w => FretSlotting.Path(s, [.. w.Slots.Select(l => new SlotLine(l.A, l.B, l.Depth, l.Over))], w.Face),
             Work.FormEdge w => EdgeForming.Path(s, w.Path, w.Closed, w.Form, w.Face),
             Work.FollowEdge w => EdgeFollowing.Path(s, w.Stretches, w.Form, w.Face, w.Top, w.Scallop),
             _ => throw new ArgumentOutOfRangeException(nameof(operation), operation.Work.GetType().Name, "No toolpath is known for this work."),

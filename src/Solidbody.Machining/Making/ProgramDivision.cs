@@ -67,6 +67,6 @@ internal sealed class ProgramDivision(ProgramDraft draft, ProgramStyle style, do
             var above = start with { Z = Math.Min(draft.ClearanceHeight, start.Z + Above) };
             motions.InsertRange(0, [(first.Section, new(MotionKind.Rapid, start with { Z = draft.ClearanceHeight }, above, default, 0)), (first.Section, new(MotionKind.Line, above, start, default, plungeFeed))]);
         }
-        return [.. motions.GroupBy(m => m.Section).OrderBy(g => g.Key).Select(g => new ProgramSection(draft.Sections[g.Key].Title, [.. g.Select(m => m.Motion)]))];
+        return [.. motions.GroupBy(m => m.Section).OrderBy(g => g.Key).Select(g => draft.Sections[g.Key] with { Motions = [.. g.Select(m => m.Motion)] })];
     }
 }

@@ -4,6 +4,7 @@ using System.Text;
 using Solidbody.Geometry;
 using Solidbody.Machining.Planning;
 using Solidbody.Machining.Timing;
+using Solidbody.Machining.Timing.Least;
 using Solidbody.Programs;
 using Solidbody.Shop;
 
@@ -23,12 +24,13 @@ public static class ProgramMaker
         ArgumentNullException.ThrowIfNull(shop);
         // Operations are independent; each lands in its own place, so the order of their making leaves no trace.
         var operations = plan.SetUps.SelectMany((planned, s) => planned.Operations.Select((operation, o) => (SetUp: s, Place: o, Planned: planned, Operation: operation))).ToList();
-        var paths = plan.SetUps.Select(s => new ImmutableArray<Motion>[s.Operations.Length]).ToArray();
+        var paths = plan.SetUps.Select(s => new MadeOperation[s.Operations.Length]).ToArray();
         Parallel.ForEach(operations, new ParallelOptions { CancellationToken = cancel }, job =>
         {
             progress?.Report($"{job.Planned.SetUp.Name}: {job.Operation.Name}");
             var laid = OperationPath.Of(job.Operation, job.Planned.SetUp.ClearanceHeight, shop.Machine);
-            paths[job.SetUp][job.Place] = [.. laid.Select(m => FeedLimit.Of(WorkMotion.Of(m, job.Planned.SetUp.Placement), shop.Machine))];
+            paths[job.SetUp][job.Place] = new(job.Operation, [.. laid.Select(m => FeedLimit.Of(WorkMotion.Of(m, job.Planned.SetUp.Placement), shop.Machine))],
+                laid.IsEmpty ? 0 : LeastTime.Seconds(job.Operation, job.Planned.SetUp.ClearanceHeight, shop.Machine));
         });
 
         var texts = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
@@ -38,7 +40,7 @@ public static class ProgramMaker
         {
             var planned = plan.SetUps[s];
             var entries = ImmutableArray.CreateBuilder<ProgramEntry>();
-            foreach (var run in Runs(planned.Operations, paths[s]))
+            foreach (var run in Runs(paths[s]))
             {
                 cancel.ThrowIfCancellationRequested();
                 foreach (var (entry, text) in Write(planned.SetUp, run, shop, number))
@@ -53,17 +55,21 @@ public static class ProgramMaker
         return new(setUps.ToImmutable(), texts.ToImmutable(), []);
     }
 
-    private sealed record Run(Cutter Cutter, List<(Operation Operation, ImmutableArray<Motion> Motions)> Parts);
+    /// <param name="Operation">What is cut.</param>
+    /// <param name="Motions">The path that cuts it, work frame; none when there is nothing to do.</param>
+    /// <param name="LeastSeconds">What no path could do better.</param>
+    private sealed record MadeOperation(Operation Operation, ImmutableArray<Motion> Motions, double LeastSeconds);
+
+    private sealed record Run(Cutter Cutter, List<MadeOperation> Parts);
 
     /// <summary>Neighbouring operations of one cutter; operations without motions (nothing to do there) are left out.</summary>
-    private static List<Run> Runs(ImmutableArray<Operation> operations, ImmutableArray<Motion>[] paths)
+    private static List<Run> Runs(IEnumerable<MadeOperation> operations)
     {
         var runs = new List<Run>();
-        foreach (var (operation, motions) in operations.Zip(paths))
+        foreach (var made in operations.Where(o => !o.Motions.IsEmpty))
         {
-            if (motions.IsEmpty) continue;
-            if (runs.Count == 0 || runs[^1].Cutter != operation.Cutter) runs.Add(new(operation.Cutter, []));
-            runs[^1].Parts.Add((operation, motions));
+            if (runs.Count == 0 || runs[^1].Cutter != made.Operation.Cutter) runs.Add(new(made.Operation.Cutter, []));
+            runs[^1].Parts.Add(made);
         }
         return runs;
     }
@@ -83,10 +89,13 @@ public static class ProgramMaker
         ImmutableArray<ImmutableArray<ProgramSection>> pieces = shop.Machine.LongestProgram is { } most
             ? new ProgramDivision(whole, style, feeds.PlungeFeed).Into(most)
             : [whole.Sections];
+        var seconds = pieces.Select(p => Seconds(p, shop.Machine)).ToArray();
+        var together = pieces.SelectMany((p, k) => p.Select((s, i) => (s.Number, Seconds: seconds[k][i]))).GroupBy(s => s.Number).ToDictionary(g => g.Key, g => g.Sum(s => s.Seconds));
         for (var k = 0; k < pieces.Length; k++)
         {
             var name = Name(number + k, pieces.Length == 1 ? "" : $"-{k + 1}-of-{pieces.Length}");
             var motions = pieces[k].SelectMany(s => s.Motions).ToList();
+            var written = ProgramWriter.WriteSections(whole with { Header = ProgramHeader.Of(setUp, cutter, name), Sections = pieces[k] }, style);
             var entry = new ProgramEntry
             {
                 File = $"programs/{name}.nc",
@@ -94,12 +103,21 @@ public static class ProgramMaker
                 Cutter = cutter,
                 SpindleSpeed = feeds.SpindleSpeed,
                 Feed = motions.Max(m => m.Feed),
-                Seconds = MotionTime.Seconds(motions, shop.Machine) + style.SpindleDwellSeconds,
+                Seconds = seconds[k].Sum() + style.SpindleDwellSeconds,
                 Bounds = MotionBounds.Of(motions),
-                Operations = [.. pieces[k].Select(s => s.Title)],
+                Operations = [.. pieces[k].Select((s, i) => new OperationEntry(s.Title, written.SectionLines[i], seconds[k][i],
+                    run.Parts[s.Number].LeastSeconds * seconds[k][i] / together[s.Number]))],
             };
-            yield return (entry, ProgramWriter.Write(whole with { Header = ProgramHeader.Of(setUp, cutter, name), Sections = pieces[k] }, style));
+            yield return (entry, written.Text);
         }
+    }
+
+    /// <summary>How long each section of a program takes, from the program's beginning at rest to its end.</summary>
+    private static double[] Seconds(ImmutableArray<ProgramSection> sections, Machine machine)
+    {
+        var each = MotionTime.Each([.. sections.SelectMany(s => s.Motions)], machine);
+        var from = 0;
+        return [.. sections.Select(s => each[from..(from += s.Motions.Count)].Sum())];
     }
 
     /// <summary>Sections joined by rapids at clearance.</summary>
@@ -107,7 +125,7 @@ public static class ProgramMaker
     {
         var sections = ImmutableArray.CreateBuilder<ProgramSection>();
         WorkPoint? at = null;
-        foreach (var (operation, motions) in run.Parts)
+        foreach (var (operation, motions, _) in run.Parts)
         {
             var start = motions[0].From;
             if (Math.Abs(start.Z - clearance) > Tolerances.Geometry || Math.Abs(motions[^1].To.Z - clearance) > Tolerances.Geometry)
@@ -115,7 +133,7 @@ public static class ProgramMaker
             IEnumerable<Motion> linked = at is { } from && from.DistanceTo(start) > Tolerances.Geometry
                 ? motions.Prepend(new(MotionKind.Rapid, from, start, default, 0))
                 : motions;
-            sections.Add(new(operation.Name, [.. linked]));
+            sections.Add(new(operation.Name, [.. linked]) { Number = sections.Count });
             at = motions[^1].To;
         }
         return sections.ToImmutable();

@@ -47,7 +47,7 @@ public abstract record Work
     public sealed record FinishFace(IHeight Face, Region Zone, bool Along, double Scallop, double Lowest, Region? Skip) : Work;
     /// <summary>A level face. Nothing stands above <paramref name="Highest"/>; roughing left wood up to <paramref name="Top"/>, a little more at its rim.</summary>
     public sealed record LevelFace(Region Zone, double Top, double Floor, double Highest) : Work;
-    /// <summary>Thin slots under a curved face; beyond its edge wood may stand up to <paramref name="Top"/>.</summary>
+    /// <summary>Thin slots under a curved face, which lies no higher than <paramref name="Top"/>.</summary>
     public sealed record ThinSlots(ImmutableArray<ThinSlot> Slots, IHeight Face, double Top) : Work;
     /// <summary>The edge of a level face, by a cutter of its form.</summary>
     public sealed record FormEdge(ImmutableArray<Point2> Path, bool Closed, EdgeForm Form, double Face) : Work;
@@ -65,5 +65,5 @@ public sealed record RoundHole(Point2 Centre, double Diameter, double Mouth, dou
 /// <summary>A bridge left standing: its middle on the outline, its length along it, its upper face, and what it stands on: the bed, or the air over a carved zone.</summary>
 public sealed record Bridge(Point2 At, double Length, double Top, double Foot = 0);
 
-/// <summary>A thin slot's middle line, and its depth below the face.</summary>
-public sealed record ThinSlot(Point2 A, Point2 B, double Depth);
+/// <summary>A thin slot's middle line, its depth below the face, and how high wood may stand over the face at its ends, where it runs out past the edge.</summary>
+public sealed record ThinSlot(Point2 A, Point2 B, double Depth, double Over);

@@ -159,7 +159,9 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var wood = WoodFor();
         var driven = new Dictionary<Cutter, DrivenCutter>();
         var operations = ImmutableArray.CreateBuilder<Operation>();
-        foreach (var job in JobOrder.Of(side.Jobs.Jobs, cutters))
+        Point2 Place(Job job) => job.Steps(cutters[job], FeedPlanner.For(cutters[job], wood, shop)).FirstOrDefault() is { } step ? WorkPlace.Of(step.Work) : default;
+        var change = machine.ToolChanger ? PlanPractice.ChangerChange : PlanPractice.HandChange;
+        foreach (var job in JobOrder.Of(side.Jobs.Jobs, cutters, Place, change, machine.RapidXY))
         {
             var cutter = cutters[job];
             var usual = FeedPlanner.For(cutter, wood, shop);

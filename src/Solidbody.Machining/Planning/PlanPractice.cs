@@ -50,6 +50,11 @@ internal static class PlanPractice
     /// <summary>How far two half outlines, one from each side, overlap.</summary>
     public const double HalvesOverlap = 0.5;
 
+    /// <summary>A change of cutter by hand, with touching off, seconds; usual 2 to 4 minutes.</summary>
+    public const double HandChange = 180;
+    /// <summary>A change by a changer, seconds; usual 10 to 20.</summary>
+    public const double ChangerChange = 15;
+
     public const double TabThickness = 3;
     /// <summary>Thickest a tab may be, of its blank: more is hard to trim, and the proof takes it for wood left over.</summary>
     public const double TabOfBlank = 0.48;

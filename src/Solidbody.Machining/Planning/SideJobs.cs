@@ -22,6 +22,8 @@ internal sealed class SideJobs
     private readonly List<Finding> findings = [];
     /// <summary>Least radius of a hollow in a carved zone, mm.</summary>
     private double leastHollow = double.PositiveInfinity;
+    /// <summary>The ball-end that makes the whole face; null where none does.</summary>
+    private Cutter? surfacing;
 
     /// <param name="laid">The part with this side up.</param>
     /// <param name="shop">Rack and machine.</param>
@@ -134,6 +136,7 @@ internal sealed class SideJobs
                     made.AddRange(Offsets.Of(z, -able[0].Radius).SelectMany(core => Offsets.Of(core, able[0].Radius - PlanPractice.CarveLeave)));
                 }
         var skip = made.Count == 0 ? null : new Region(Offsets.Union(made).SelectMany(r => r.Loops));
+        surfacing = ball;
         Add(what, Stage.Surface, [ball], (_, _) =>
             [new("", new Work.FinishFace(surface, outline, laid.Finish == FaceFinish.SurfacedAlong, PlanPractice.Scallop, lowest, skip))]);
     }
@@ -329,9 +332,34 @@ internal sealed class SideJobs
             if (slots.Key.Scribed) { AddLines([.. slots], slots.Key.Width, deepest); continue; }
             var cutters = rack.Slotters.Where(c => Math.Abs(c.Diameter - slots.Key.Width) <= PlanPractice.FormMatch && c.FluteLength >= deepest).ToImmutableArray();
             if (cutters.IsEmpty) { findings.Add(CutterFindings.NoSlotter(Place("fret slots"), slots.Key.Width, deepest, rack.Slotters)); continue; }
-            ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
+            ImmutableArray<ThinSlot> lines = [.. slots.Select(Thin)];
             Add("fret slots", Stage.Slots, cutters, (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top))]);
         }
+    }
+
+    private ThinSlot Thin(Slot slot)
+    {
+        var (a, b) = (laid.Point(slot.A), laid.Point(slot.B));
+        return new(a, b, slot.Depth, Math.Max(WoodPastEdge(a, b), WoodPastEdge(b, a)));
+    }
+
+    /// <summary>How high wood may stand over the face's continuation where a slot runs out past the edge, mm: what the ball that made the face left beside itself.</summary>
+    /// <remarks>Its axis came within a spacing of where the slot crosses the edge. There it rests no higher than on a plane of the face's slope g, R (√(1 + g²) − 1) over it.</remarks>
+    private double WoodPastEdge(Point2 end, Point2 other)
+    {
+        var here = laid.Face.Z(end.X, end.Y);
+        if (laid.Outline.Contains(end)) return 0;
+        if (surfacing is not { } ball) return Math.Max(0, laid.Top - here);
+        var (outside, inside) = (0.0, 0.5);   // along the slot; its middle lies on the board
+        while (inside - outside > 1e-6)
+            if ((outside + inside) / 2 is var middle && laid.Outline.Contains(end + middle * (other - end))) inside = middle;
+            else outside = middle;
+        var edge = end + inside * (other - end);
+        var away = end.DistanceTo(edge) + Toolpaths.Scallop.Spacing(ball.Radius, PlanPractice.Scallop);
+        if (away >= ball.Radius) return Math.Max(0, laid.Top - here);
+        var (gx, gy) = ((laid.Face.Z(edge.X + 0.1, edge.Y) - laid.Face.Z(edge.X - 0.1, edge.Y)) / 0.2, (laid.Face.Z(edge.X, edge.Y + 0.1) - laid.Face.Z(edge.X, edge.Y - 0.1)) / 0.2);
+        var rest = laid.Face.Z(edge.X, edge.Y) + ball.Radius * (Math.Sqrt(1 + gx * gx + gy * gy) - 1);
+        return Math.Max(0, Math.Min(laid.Top, rest + ball.Height(away)) - here);
     }
 
     /// <summary>Lines to saw by: the cutter whose groove at that depth is the narrowest.</summary>
@@ -339,7 +367,7 @@ internal sealed class SideJobs
     {
         var cutters = rack.Scribers.Where(c => c.WidthAt(depth) <= width + Tolerances.Output).OrderBy(c => c.WidthAt(depth)).ToImmutableArray();
         if (cutters.IsEmpty) { findings.Add(CutterFindings.NoScriber(Place("fret lines"), width, depth, rack.Scribers)); return; }
-        ImmutableArray<ThinSlot> lines = [.. slots.Select(s => new ThinSlot(laid.Point(s.A), laid.Point(s.B), s.Depth))];
+        ImmutableArray<ThinSlot> lines = [.. slots.Select(Thin)];
         Add("fret lines", Stage.Slots, [cutters[0]], (_, _) => [new("", new Work.ThinSlots(lines, laid.Face, laid.Top), StepDown: depth)]);
     }
 

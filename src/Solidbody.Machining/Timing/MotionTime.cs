@@ -16,20 +16,24 @@ public static class MotionTime
     /// Two sweeps, as a controller that sees the whole program would plan it: backward, so that each motion can still slow down for what follows;
     /// forward, so that none starts faster than the one before could reach. Limits: feeds and accelerations of the axes along the motion.
     /// </remarks>
-    public static double Seconds(IReadOnlyList<Motion> motions, Machine machine)
+    public static double Seconds(IReadOnlyList<Motion> motions, Machine machine) => Each(motions, machine).Sum();
+
+    /// <summary>Seconds of each motion of the chain; together what <see cref="Seconds"/> says.</summary>
+    public static double[] Each(IReadOnlyList<Motion> motions, Machine machine)
     {
         ArgumentNullException.ThrowIfNull(motions);
         ArgumentNullException.ThrowIfNull(machine);
-        var legs = motions.Where(m => m.Length > Tolerances.Geometry).Select(m => Leg.Of(m, machine)).ToArray();
-        if (legs.Length == 0) return 0;
+        var moving = Enumerable.Range(0, motions.Count).Where(i => motions[i].Length > Tolerances.Geometry).ToArray();
+        var legs = moving.Select(i => Leg.Of(motions[i], machine)).ToArray();
+        var seconds = new double[motions.Count];
+        if (legs.Length == 0) return seconds;
         var entry = new double[legs.Length + 1];   // speed at the start of each leg; the last is the rest at the end
         for (var i = 1; i < legs.Length; i++)
             entry[i] = Math.Min(Corner(legs[i - 1], legs[i]), Math.Min(legs[i - 1].Speed, legs[i].Speed));
         for (var i = legs.Length - 1; i >= 0; i--) entry[i] = Math.Min(entry[i], Reached(entry[i + 1], legs[i]));
         for (var i = 0; i < legs.Length; i++) entry[i + 1] = Math.Min(entry[i + 1], Reached(entry[i], legs[i]));
-        var sum = 0.0;
-        for (var i = 0; i < legs.Length; i++) sum += Trapezoid(legs[i].Length, entry[i], entry[i + 1], legs[i].Speed, legs[i].Acceleration);
-        return sum;
+        for (var i = 0; i < legs.Length; i++) seconds[moving[i]] = Trapezoid(legs[i].Length, entry[i], entry[i + 1], legs[i].Speed, legs[i].Acceleration);
+        return seconds;
     }
 
     /// <summary>Time over a distance with even acceleration, cruising and even slowing down.</summary>

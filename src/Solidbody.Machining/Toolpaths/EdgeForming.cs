@@ -55,7 +55,7 @@ public static class EdgeForming
         if (PlaceOf(s.Cutter, form) is not { } place)
             throw new ArgumentException($"Cutter '{s.Cutter.Name}' does not leave this edge ({form}): a roundover of its radius or a cone of its lean does.", nameof(s));
         var built = new PathBuilder(s);
-        if (Beside(path, closed, place.Out) is not { } line) return built.Build();
+        if (LineOf(path, closed, place) is not { } line) return built.Build();
         var begun = false;
         var wood = face;
         foreach (var z in DepthLevels.Of(face, face - place.Down, s.StepDown))
@@ -66,6 +66,9 @@ public static class EdgeForming
         }
         return built.Build();
     }
+
+    /// <summary>The line the axis runs at every level; null when nothing of it is left.</summary>
+    internal static PathLine? LineOf(ImmutableArray<Point2> path, bool closed, Place place) => Beside(path, closed, place.Out);
 
     /// <summary>Down a ramp along the edge and back to its beginning, then the whole way: a path that runs out in the waste begins in wood.</summary>
     private static void Along(PathBuilder built, CutSettings s, PathLine line, double wood, double z)

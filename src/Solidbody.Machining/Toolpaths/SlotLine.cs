@@ -6,4 +6,5 @@ namespace Solidbody.Machining.Toolpaths;
 /// <param name="A">Where the cutter's axis starts, plan; past the board's edge where the slot runs out.</param>
 /// <param name="B">Where it ends.</param>
 /// <param name="Depth">Below the surface, along Z, mm.</param>
-public record SlotLine(Point2 A, Point2 B, double Depth);
+/// <param name="Over">How high wood may stand over the surface at the ends, past the board's edge, mm ≥ 0.</param>
+public record SlotLine(Point2 A, Point2 B, double Depth, double Over = 0);

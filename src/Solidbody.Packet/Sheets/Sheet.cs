@@ -153,7 +153,7 @@ internal sealed class Sheet(PdfDocument document, SheetInput input) : IDisposabl
 
     /// <summary>What is cut, each thing once: the stages of one thing differ only after the comma.</summary>
     private static string Cuts(ProgramEntry program) =>
-        string.Join(", ", program.Operations.Select(o => o.Split(", ")[0]).Distinct());
+        string.Join(", ", program.Operations.Select(o => o.Name.Split(", ")[0]).Distinct());
 
     private double ProgramsHeight() =>
         Lettering.Heading.LineHeight + Table.HeadHeight + setUp.Programs.Sum(p => new Table(paper, Room.X0, ProgramColumns).HeightOf(Cells(p))) + SheetFormat.Gap;

@@ -77,8 +77,16 @@ internal sealed class IndexReader(MistakeList mistakes)
             Feed = program.Number("feedMmPerMinute", 0, 100_000) / 60,
             Seconds = program.Number("minutes", 0, 100_000) * 60,
             Bounds = program.Object("boundingBox", Box),
-            Operations = program.Texts("operations"),
+            Operations = program.Objects("operations", Operation),
         };
+    }
+
+    private static OperationEntry Operation(ObjectReader operation)
+    {
+        var read = new OperationEntry(operation.Text("name"), operation.Whole("line", 1, 100_000_000),
+            operation.Number("minutes", 0, 100_000) * 60, operation.Number("boundMinutes", 0, 100_000) * 60);
+        if (read.BoundSeconds > read.Seconds) operation.Tell("boundMinutes", "'boundMinutes' is more than 'minutes'", "at most the minutes planned");
+        return read;
     }
 
     private static Cutter Cutter(ObjectReader cutter)

@@ -109,7 +109,13 @@ internal sealed class IndexWriter
         Number("feedMmPerMinute", program.Feed * 60);
         Number("minutes", program.Seconds / 60, Minutes);
         Box("boundingBox", program.Bounds);
-        Texts("operations", program.Operations);
+        List("operations", program.Operations, operation =>
+        {
+            _json.WriteString("name", operation.Name);
+            _json.WriteNumber("line", operation.Line);
+            Number("minutes", operation.Seconds / 60, Minutes);
+            Number("boundMinutes", operation.BoundSeconds / 60, Minutes);
+        });
     }
 
     private void Cutter(Cutter cutter)

@@ -21,6 +21,8 @@ internal sealed class BlockWriter(ProgramStyle style)
     private bool _planKnown, _heightKnown;
     private DrillCycle? _cycle;
 
+    /// <summary>Lines written so far.</summary>
+    public int Lines { get; private set; }
     /// <summary>Where the program's own numbers have brought the tip.</summary>
     public GridPoint At { get; private set; }
     public override string ToString() => _text.ToString();
@@ -29,7 +31,11 @@ internal sealed class BlockWriter(ProgramStyle style)
     public void Comment(string text)
     {
         if (!style.Comments) return;
-        foreach (var line in CommentText.Lines(text, LineLength - 2)) _text.Append('(').Append(line).Append(")\n");
+        foreach (var line in CommentText.Lines(text, LineLength - 2))
+        {
+            _text.Append('(').Append(line).Append(")\n");
+            Lines++;
+        }
     }
 
     /// <summary>A block whose words are already text.</summary>
@@ -166,6 +172,7 @@ internal sealed class BlockWriter(ProgramStyle style)
     private void EndBlock()
     {
         _text.Append('\n');
+        Lines++;
         _blockOpen = false;
     }
 }

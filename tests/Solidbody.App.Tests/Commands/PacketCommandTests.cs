@@ -102,7 +102,7 @@ public sealed class PacketCommandTests : IClassFixture<PacketCommandTests.MadePa
     {
         var folder = scratch.Copy(made.Folder, "six");
         var index = PacketFile.Read(File.ReadAllText(Path.Combine(folder, PacketFolder.Index)), "packet.json").Good;
-        var entry = index.SetUps.Single(s => s.Name == "body-front").Programs.First(p => p.Operations.Any(o => o.Contains("neck pocket", StringComparison.Ordinal)));
+        var entry = index.SetUps.Single(s => s.Name == "body-front").Programs.First(p => p.Operations.Any(o => o.Name.Contains("neck pocket", StringComparison.Ordinal)));
         var path = Path.Combine(folder, entry.File);
         var edit = ProgramEdit.Deeper(File.ReadAllText(path), "neck pocket, floor", 0.2);
         File.WriteAllText(path, edit.Text);

@@ -44,6 +44,7 @@ public sealed class EveryExampleTests
         Assert.True(job.Proof.Passes, string.Join("\n", job.Stopping.Select(f => $"{f.Code} {f.Place}: {f.Figure}")));
         Assert.Equal(job.Worked.Design.Parts.Select(p => p.Name), job.Proof.Parts.Select(p => p.Part));
         Programs.StayInside(job);
+        Assert.All(job.Made.SetUps.SelectMany(s => s.Programs).SelectMany(p => p.Operations), o => Assert.True(o.BoundSeconds > 0 && o.BoundSeconds <= o.Seconds, $"{o}"));
     }
 
     private static WorkedOut Worked(string instrument, string shop)

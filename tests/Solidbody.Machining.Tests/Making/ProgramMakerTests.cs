@@ -47,7 +47,7 @@ public class ProgramMakerTests
     [Fact] // Only the outline, which waits for every other cutter, may bring one back.
     public void A_cutter_comes_back_only_for_the_outline() => Assert.All(Made.SetUps, s =>
     {
-        var before = s.Programs.Where(p => !p.Operations.All(o => o.StartsWith("outline", StringComparison.Ordinal))).ToList();
+        var before = s.Programs.Where(p => !p.Operations.All(o => o.Name.StartsWith("outline", StringComparison.Ordinal))).ToList();
         Assert.Equal(before.Count, before.Select(p => p.Cutter.Name).Distinct().Count());
     });
 
@@ -70,7 +70,7 @@ public class ProgramMakerTests
     public void A_part_point_comes_out_where_the_placement_says()
     {
         // Tuner holes are bored about their own middles: the text's arcs turn about the placed centres.
-        var (setUp, _, read) = Programs().First(p => p.SetUp.Name == "neck-front" && p.Entry.Operations.Any(o => o.StartsWith("tuner", StringComparison.Ordinal)));
+        var (setUp, _, read) = Programs().First(p => p.SetUp.Name == "neck-front" && p.Entry.Operations.Any(o => o.Name.StartsWith("tuner", StringComparison.Ordinal)));
         foreach (var hole in SampleParts.Neck.Holes)
         {
             var at = setUp.Placement.ToWork(new(hole.Centre.X, hole.Centre.Y, 0)).Plan;

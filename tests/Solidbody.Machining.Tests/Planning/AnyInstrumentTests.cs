@@ -37,7 +37,7 @@ public class AnyInstrumentTests
 
     // The finest passes take nearly all the time and no more room: here they are five times as far apart.
     [Fact]
-    public void Every_program_stays_inside_the_travel_of_a_machine_the_plan_fits() => Gen.Select(Text, Gen.Double[560, 1000]).Sample((text, travel) =>
+    public void Every_program_stays_inside_the_travel_of_a_machine_the_plan_fits_and_takes_no_less_than_its_bound() => Gen.Select(Text, Gen.Double[560, 1000]).Sample((text, travel) =>
     {
         var plan = PlanOf(text, travel);
         var tooShort = plan.Findings.Where(f => f.Code is "BED-01" or "BED-02").Select(f => f.Place).ToHashSet();
@@ -48,6 +48,10 @@ public class AnyInstrumentTests
                 var (b, t) = (program.Bounds, setUp.Travel);
                 Assert.True(b.X0 >= t.X0 - 1e-6 && b.X1 <= t.X1 + 1e-6 && b.Y0 >= t.Y0 - 1e-6 && b.Y1 <= t.Y1 + 1e-6 && b.Z0 >= t.Z0 - 1e-6 && b.Z1 <= t.Z1 + 1e-6,
                     $"{program.Name}: {b} outside {t}");
+                // What no path could do better, this one does not either; and what is said of operations makes up the program.
+                Assert.All(program.Operations, o => Assert.True(o.BoundSeconds > 0 && o.BoundSeconds <= o.Seconds, $"{program.Name}, {o.Name}: {o.BoundSeconds} of {o.Seconds} s"));
+                Assert.InRange(program.Seconds - program.Operations.Sum(o => o.Seconds), 0, 60);
+                Assert.Equal(program.Operations.Select(o => o.Line).Order(), program.Operations.Select(o => o.Line));
             }
     }, iter: 2);
 

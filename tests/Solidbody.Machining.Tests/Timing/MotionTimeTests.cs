@@ -73,5 +73,13 @@ public class MotionTimeTests
         return MotionTime.Seconds(motions, Samples.Machine) >= motions.Sum(m => m.Length) / 30 - 1e-9;
     });
 
+    [Fact]
+    public void The_motions_share_the_whole_time_between_them() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-50, 50], Gen.Double[0, 20]).Array[2, 12].Sample(points =>
+    {
+        var motions = points.Zip(points.Skip(1), (a, b) => Line(new(a.Item1, a.Item2, a.Item3), new(b.Item1, b.Item2, b.Item3), 30)).ToArray();
+        var each = MotionTime.Each([motions[0], motions[0] with { From = motions[0].To }, .. motions[1..]], Samples.Machine);
+        return each.Length == motions.Length + 1 && each[1] == 0 && each.All(s => s >= 0) && Math.Abs(each.Sum() - MotionTime.Seconds(motions, Samples.Machine)) < 1e-9;
+    });
+
     private static Motion Line(WorkPoint from, WorkPoint to, double feed) => new(MotionKind.Line, from, to, default, feed);
 }

@@ -109,5 +109,5 @@ public class SlopedPocketTests
 
     [Fact]
     public void A_floor_steeper_than_the_ramp_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() =>
-        SlopedPocket.Rough(Settings(6), new(Shapes.Rectangle(new(0, 0), 40, 30, 4)), new(10, 0, 0.06), 10, 0.3, 0.2));
+        SlopedPocket.Rough(Settings(6), new(Shapes.Rectangle(new(0, 0), 40, 30, 4)), new(10, 0, 0.2), 10, 0.3, 0.2));
 }

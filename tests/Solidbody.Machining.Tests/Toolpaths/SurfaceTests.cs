@@ -181,7 +181,20 @@ public class SurfaceTests
         Assert.Equal((0.0, 0.0), (block.RapidBite, block.PlungeBite));
         for (var i = 0; i < block.Grid.Count; i++)
             if (Math.Abs(block.At(i).X) < 0.25 && Math.Abs(block.At(i).Y) < 25) Assert.Equal(6 - 1.7, block[i], 9);
-        // Seven passes of 50 mm, each with a ramp of 0.243/tan 3° and the way back over it.
-        Assert.InRange(path.Where(m => m.Kind == MotionKind.Line).Sum(m => m.Length), 350, 7 * (50 + 2 * 4.65) + 3);
+        // Seven passes of 50 mm, each with a ramp of 0.243/tan 5° and the way back over it.
+        Assert.InRange(path.Where(m => m.Kind == MotionKind.Line).Sum(m => m.Length), 350, 7 * (50 + 2 * 2.79) + 3);
     }
+
+    [Fact] // At both ends a ridge stands over the face, a millimetre wide, as the ball-end leaves it past the board's edge.
+    public void What_stands_at_a_slots_ends_is_taken_in_bites_too() => Gen.Select(Gen.Double[0.05, 1.6], Gen.Double[0.2, 2], Gen.Double[20, 60]).Sample((over, depth, length) =>
+    {
+        var s = Given.Settings(Given.Flat(0.6), stepDown: 0.25, clearance: 20);
+        var half = length / 2;
+        var path = FretSlotting.Path(s, [new(new(0, -half), new(0, half), depth, over)], new LevelHeight(6)).Checked(s);
+        var block = new TestBlock(Box2.Around([new(0, -half), new(0, half)]).Grown(1), 0.1, p => Math.Abs(p.Y) > half - 1 ? 6 + over : 6).Cut(path, s.Cutter);
+        Assert.InRange(block.Bite, 0.05, 0.25 + 1e-9);
+        Assert.Equal((0.0, 0.0), (block.RapidBite, block.PlungeBite));
+        for (var i = 0; i < block.Grid.Count; i++)
+            if (Math.Abs(block.At(i).X) < 0.25 && Math.Abs(block.At(i).Y) < half) Assert.Equal(6 - depth, block[i], 9);
+    }, iter: 20);
 }

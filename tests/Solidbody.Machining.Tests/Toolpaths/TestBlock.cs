@@ -19,6 +19,12 @@ internal sealed class TestBlock
         Array.Fill(heights, top);
     }
 
+    /// <summary>A block whose face is given.</summary>
+    public TestBlock(Box2 box, double cell, Func<Point2, double> top) : this(box, cell, 0)
+    {
+        for (var i = 0; i < heights.Length; i++) heights[i] = top(At(i));
+    }
+
     public Grid Grid { get; }
     public double this[int i] => heights[i];
     public Point2 At(int i) => Grid.Centre(i % Grid.Columns, i / Grid.Columns);
