@@ -72,6 +72,14 @@ public sealed partial class TableReader
     /// <returns>N; null when the person did not write it.</returns>
     public double? ForceIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Force, key, least, most, what);
 
+    /// <summary>Bounds in mm/min.</summary>
+    /// <returns>mm/s; null when the person did not write it.</returns>
+    public double? SpeedIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Speed, key, least, most, what);
+
+    /// <summary>Bounds in turns a minute.</summary>
+    /// <returns>Turns a second; null when the person did not write it.</returns>
+    public double? TurningIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Turning, key, least, most, what);
+
     /// <summary>A number without a unit that may be left out.</summary>
     public double? NumberIfGiven(string key, double least, double most, string what) => MeasuredIfGiven(Quantity.Number, key, least, most, what);
 
@@ -175,17 +183,20 @@ public sealed partial class TableReader
 
     double? MeasuredIfGiven(Quantity quantity, string key, double least, double most, string what)
     {
-        if (Has(key)) return Measured(quantity, key, least, most, null, what);
+        if (Has(key)) return Measured(quantity, key, least, most, null, what, NotGiven);
         _known.Add(key);
-        _file.Note(new KeyNote(Path, Element, key, $"{quantity.Show(least)} to {quantity.Show(most)}", "not given", what));
+        _file.Note(new KeyNote(Path, Element, key, $"{quantity.Show(least)} to {quantity.Show(most)}", NotGiven, what));
         return null;
     }
 
-    double Measured(Quantity quantity, string key, double least, double most, double? or, string what)
+    const string NotGiven = "not given";
+
+    /// <param name="orWord">What the document says of its default where there is none.</param>
+    double Measured(Quantity quantity, string key, double least, double most, double? or, string what, string? orWord = null)
     {
         var allowed = $"{quantity.Show(least)} to {quantity.Show(most)}";
         var fallback = quantity.ToInside(or ?? least);
-        if (Ask(key, allowed, or is { } given ? quantity.ShowAsToml(given) : null, what) is not { } value) return fallback;
+        if (Ask(key, allowed, or is { } given ? quantity.ShowAsToml(given) : orWord, what) is not { } value) return fallback;
         if (value is not TomlScalar scalar || (scalar.Kind != TomlScalar.String && !scalar.IsNumber) || (quantity == Quantity.Number && !scalar.IsNumber))
         {
             Refuse(key, $"{Named(key)} is {Describe(value)}, not a {quantity.Noun}", allowed, $"write it as {quantity.Forms}");

@@ -12,6 +12,9 @@ public enum Pass
 /// <summary>Settings a person holds a cutter to: what is given is used as it is, and checked like everything else; what is null is worked out.</summary>
 public sealed record PinnedFeeds
 {
+    /// <summary>Widest step-over over the diameter: clearing rings further apart leave wood in corners.</summary>
+    public const double WidestStepOver = 0.45;
+
     /// <summary>Name of a cutter on the rack.</summary>
     public required string Cutter { get; init; }
     /// <summary>Key of the wood it holds for; null for all.</summary>

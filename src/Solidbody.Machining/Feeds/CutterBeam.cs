@@ -58,6 +58,11 @@ public sealed class CutterBeam
     /// <returns>mm/N; falls as <paramref name="at"/> grows.</returns>
     public double Compliance(double at) => 64 / (Math.PI * stiffness) * sections.Sum(s => Bend(s, at));
 
+    /// <summary>How far the tip gives way for each newton of a push spread evenly over a bite from the tip up.</summary>
+    /// <param name="depth">Of the bite, mm; 0 to the flute length.</param>
+    /// <returns>mm/N. Simpson's rule, exact for straight flutes: within them the compliance is a cubic of the push's place.</returns>
+    public double SpreadCompliance(double depth) => (Compliance(0) + 4 * Compliance(depth / 2) + Compliance(depth)) / 6;
+
     /// <summary>∫ (x − a)·x/d⁴ dx over the section from a on.</summary>
     private static double Bend(Section s, double a)
     {

@@ -100,11 +100,16 @@ public sealed class DrivenCutter
     /// <summary>Greatest push on the cutter in a turn, N: kc·ap·fz, times the chips of all teeth that are in the wood together. What a sharp edge is pushed across the cut is less, and left out.</summary>
     public double Force(double depth, double angle, double feed) => CuttingForce.Most * depth * ChipLoad(feed) * Engagement.Together(angle, Cutter.Flutes);
 
-    /// <summary>How far the tip gives way, mm; the force in the middle of the bite.</summary>
-    public double Bending(double depth, double angle, double feed) => Force(depth, angle, feed) * beam.Compliance(depth / 2);
+    /// <summary>How far the tip gives way, mm; the push spread over the bite.</summary>
+    public double Bending(double depth, double angle, double feed) => Force(depth, angle, feed) * beam.SpreadCompliance(depth);
 
     /// <summary>Greatest bending stress in the cutter, N/mm².</summary>
     public double Stress(double depth, double angle, double feed) => Force(depth, angle, feed) * beam.Stress(depth / 2);
+
+    /// <summary>Whether power, push, bending and stress of a bite at a feed are all inside their limits.</summary>
+    /// <param name="thicker">By how much its chips are thicker, from a slower spindle or fewer flutes.</param>
+    public bool Bears(double depth, double angle, double feed, Pass pass, double thicker = 1) =>
+        Power(depth, angle, feed) <= PowerLimit && thicker * Force(depth, angle, feed) <= ForceLimit(depth, pass);
 
     /// <summary>Watts a plan may ask for.</summary>
     public double PowerLimit => FeedPractice.PowerShare * Machine.SpindlePower;
@@ -117,7 +122,7 @@ public sealed class DrivenCutter
 
     /// <summary>Greatest side force, N, that machine and cutter take in a bite of this depth.</summary>
     private double ForceLimit(double depth, Pass pass) =>
-        Math.Min(Machine.SideForce, Math.Min(BendLimit(pass) / beam.Compliance(depth / 2), StressLimit / beam.Stress(depth / 2)));
+        Math.Min(Machine.SideForce, Math.Min(BendLimit(pass) / beam.SpreadCompliance(depth), StressLimit / beam.Stress(depth / 2)));
 
     /// <summary>The diameter that makes the chip: a roundover's and a tapered ball's tip is thinner than its widest part.</summary>
     internal static double EdgeDiameterOf(Cutter cutter) => cutter.Kind switch

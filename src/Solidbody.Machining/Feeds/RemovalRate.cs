@@ -11,7 +11,7 @@ public static class RemovalRate
     /// <param name="wood">As the shop works it.</param>
     /// <param name="shop">Its axes, spindle and side force; pinned settings hold here too.</param>
     /// <param name="widest">Greatest ae the path may ask for, mm; null for a slot, the widest there is. More than that counts as that.</param>
-    /// <returns>mm³/s; &gt; 0.</returns>
+    /// <returns>mm³/s; &gt; 0. Its feed is rounded down to whole mm/min, as programs say it.</returns>
     /// <remarks>The deepest and widest bite is the best: at a given width every limit either leaves the feed alone as the bite gets deeper or lets the product ap·F stay or grow;
     /// at a given depth the chip, ae/sin φ ∝ tan(φ/2), grows with width, and so do the others. Tests hold it against a search over all bites.
     /// A ball-end or roundover takes less than the upright bite counted here, so a time worked out with it stays a lower bound.</remarks>

@@ -21,7 +21,7 @@ internal static class OperationPath
             Clearance = clearance,
             Arcs = machine.Arcs,
         };
-        return operation.Work switch
+        var path = operation.Work switch
         {
             Work.Drill w => PeckDrilling.Path(s, [.. w.Holes.Select(h => new DrillSpot(h.Centre, h.Mouth, h.Bottom))], w.Peck),
             Work.Bore w => HelicalBoring.Path(s, [.. w.Holes.Select(h => new BoreSpot(h.Centre, h.Diameter, h.Mouth, h.Bottom))]),
@@ -41,6 +41,8 @@ internal static class OperationPath
             Work.FollowEdge w => EdgeFollowing.Path(s, w.Stretches, w.Form, w.Face, w.Top, w.Scallop),
             _ => throw new ArgumentOutOfRangeException(nameof(operation), operation.Work.GetType().Name, "No toolpath is known for this work."),
         };
+        var isFinishing = operation.Driven is { } driven && operation.Feeds.Bite.Width < driven.EdgeDiameter;
+        return isFinishing ? CornerFeed.Of(path, operation.Driven!, operation.Feeds.Bite, operation.Work is Work.FinishOutline { Way: var way } ? way : OutlineWay.Climb) : path;
     }
 
     private static ImmutableArray<TabSpan> Tabs(ImmutableArray<Bridge> bridges) => [.. bridges.Select(b => new TabSpan(b.At, b.Length, b.Top))];

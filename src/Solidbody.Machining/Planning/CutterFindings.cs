@@ -62,6 +62,12 @@ internal static class CutterFindings
         Say($"stick-out {depth:0.#} mm, thin enough for the outline's inside corners"),
         "add a longer flat cutter, or a thinner one", "No cutter follows and frees this outline");
 
+    public static Finding ShankRubs(string place, Cutter cutter, double depth) => new("CUTTER-09", Severity.Warns, place,
+        Say($"flutes of {cutter.FluteLength:0.#} mm in {depth:0.#} mm: {depth - cutter.FluteLength:0.#} mm of its {cutter.ShankDiameter:0.##} mm shank pass the wall"),
+        Say($"flutes as long as the wall is deep, or a shank at least {PlanPractice.ShankRelief} mm thinner than the edges"), PlanPractice.Source,
+        Say($"add a cutter with flutes of {Math.Ceiling(10 * depth) / 10:0.0} mm, or one with a shank or neck of at most {cutter.Diameter - PlanPractice.ShankRelief:0.##} mm"))
+    { Title = "The shank rubs along the wall above the flutes" };
+
     private static Finding Stop(string code, string place, string figure, string limit, string remedy, string title) =>
         new(code, Severity.Stops, place, figure, limit, Rack, remedy) { Title = title };
 

@@ -11,7 +11,11 @@ namespace Solidbody.Machining.Planning;
 /// <param name="Cutter">From the rack.</param>
 /// <param name="Feeds">How it is driven; the step-down is this operation's own.</param>
 /// <param name="Work">What is cut, laid frame.</param>
-public sealed record Operation(string Name, Stage Stage, Cutter Cutter, CutFeeds Feeds, Work Work);
+public sealed record Operation(string Name, Stage Stage, Cutter Cutter, CutFeeds Feeds, Work Work)
+{
+    /// <summary>What the cutter bears in this wood; null for a drill.</summary>
+    public DrivenCutter? Driven { get; init; }
+}
 
 /// <summary>The stages of a set-up, in the order that keeps later ones safe: what everything trusts comes first, what frees the part comes last.</summary>
 public enum Stage { Registration, Rough, Flats, Surface, Rooms, Edges, Slots, Outline }

@@ -165,14 +165,12 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         {
             var cutter = cutters[job];
             var usual = FeedPlanner.For(cutter, wood, shop);
+            if (cutter.Kind != CutterKind.Drill && !driven.ContainsKey(cutter)) driven[cutter] = Driven(cutter, wood);
             foreach (var step in job.Steps(cutter, usual))
-                operations.Add(new(step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}", job.Stage, cutter, FeedsOf(step), step.Work));
-
-            CutFeeds FeedsOf(Job.Step step)
             {
-                if (cutter.Kind == CutterKind.Drill) return usual;
-                if (!driven.TryGetValue(cutter, out var own)) driven[cutter] = own = Driven(cutter, wood);
-                return step.Skin is { } skin ? FeedPlanner.Finishing(own, skin.Depth, skin.Width) : FeedPlanner.Roughing(own, step.StepDown);
+                var name = step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}";
+                var feeds = driven.TryGetValue(cutter, out var own) ? FeedsOf(step, own, $"{part.Name}, {name}, cutter {cutter.Name}") : usual;
+                operations.Add(new(name, job.Stage, cutter, feeds, step.Work) { Driven = own });
             }
         }
         return operations.ToImmutable();
@@ -187,12 +185,19 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         if (hold.Safety < TabFindings.Safe) yield return TabFindings.Weak(part.Name, hold, tabs.Length, length, thickness);
     }
 
+    private CutFeeds FeedsOf(Job.Step step, DrivenCutter driven, string place)
+    {
+        if (step.Skin is not { } skin) return FeedPlanner.Roughing(driven, step.StepDown);
+        var feeds = FeedPlanner.Finishing(driven, skin.Depth, skin.Width);
+        findings.AddRange(FeedChecks.Of(driven, feeds, Pass.Finishing, place));
+        if (ShankCheck.Of(driven.Cutter, skin.Depth, place) is { } rubbing) findings.Add(rubbing);
+        return feeds;
+    }
+
     private DrivenCutter Driven(Cutter cutter, WoodOnHand wood)
     {
         var driven = new DrivenCutter(cutter, wood, shop);
-        var feeds = FeedPlanner.Roughing(driven);
-        if (feeds.ChipLoad < driven.Usual.Least) findings.Add(FeedFindings.ChipTooThin(cutter, feeds, driven.Usual));
-        if (feeds.ChipLoad > driven.Usual.Most) findings.Add(FeedFindings.ChipTooThick(cutter, feeds, driven.Usual));
+        findings.AddRange(FeedChecks.Of(driven, FeedPlanner.Roughing(driven), Pass.Roughing, $"cutter {cutter.Name} in {wood.Wood}"));
         return driven;
     }
 
@@ -206,7 +211,11 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
 
     private WoodOnHand OnHand(string wood)
     {
-        if (shop.Woods.FirstOrDefault(w => w.Wood == wood) is { } own) return own;
+        if (shop.Woods.FirstOrDefault(w => w.Wood == wood) is { } own)
+        {
+            findings.AddRange(FeedChecks.Of(own).Except(findings));
+            return own;
+        }
         if (FeedFindings.WoodNotOnHand(part.Name, wood) is var missing && !findings.Contains(missing)) findings.Add(missing);
         return new(wood, 1);
     }

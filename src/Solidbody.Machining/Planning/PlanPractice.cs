@@ -69,6 +69,8 @@ internal static class PlanPractice
     public const double ClearanceOverAll = 6;
     /// <summary>Least room between collet and wood.</summary>
     public const double ColletRoom = 2;
+    /// <summary>By how much a shank is thinner than the edges, in diameter, when it stands clear of the wall.</summary>
+    public const double ShankRelief = 0.1;
     /// <summary>From a screw's head to the blank's edge.</summary>
     public const double ScrewEdge = 3;
 

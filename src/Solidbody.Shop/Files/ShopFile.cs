@@ -18,14 +18,19 @@ public static class ShopFile
     static ShopDefinition ReadShop(TableReader file)
     {
         var names = new HashSet<string>();
+        var pins = new HashSet<(string, string?, Pass?)>();
+        var name = file.Text("name", 60, "workshop", "what the shop is called on sheets");
+        var machine = MachineSection.Read(file.Table("machine"));
+        var cutters = file.Tables<Geometry.Cutter>("cutters", 1, 100, [], (cutter, _) => CutterSection.Read(cutter, names));
         return new ShopDefinition
         {
-            Name = file.Text("name", 60, "workshop", "what the shop is called on sheets"),
-            Machine = MachineSection.Read(file.Table("machine")),
-            Cutters = file.Tables<Geometry.Cutter>("cutters", 1, 100, [], (cutter, _) => CutterSection.Read(cutter, names)),
+            Name = name,
+            Machine = machine,
+            Cutters = cutters,
             Woods = file.Tables("woods", 0, 100, [], (TableReader wood, WoodOnHand? _) => ReadWood(wood)),
             HoldDowns = ReadHoldDowns(file.Table("hold_downs")),
             Outline = OutlineHabitsSection.Read(file.Table("outline")),
+            Pinned = file.Tables<PinnedFeeds>("pinned", 0, 300, [], (pinned, _) => PinnedSection.Read(pinned, cutters, machine, pins)),
         };
     }
 

@@ -39,6 +39,14 @@ public class CutterBeamTests
         Assert.Equal(9 * 32 / (Math.PI * Math.Pow(2.4, 3)), new CutterBeam(Flat(3, 12, 6.35, 22)).Stress(3), 9);
     }
 
+    [Fact] // Against thin slices of the bite, each pushed by its share.
+    public void A_push_spread_over_the_bite_bends_as_its_slices_do() => Gen.Select(Any, Gen.Double[0.05, 1]).Sample((cutter, share) =>
+    {
+        var (beam, depth) = (new CutterBeam(cutter), share * cutter.FluteLength);
+        var sliced = Enumerable.Range(0, 500).Average(i => beam.Compliance((i + 0.5) / 500 * depth));
+        return Math.Abs(beam.SpreadCompliance(depth) / sliced - 1) < 1e-4;
+    });
+
     private static readonly Gen<Cutter> Any = Gen.Select(Gen.Double[1, 12], Gen.Double[3, 40], Gen.Double[3, 12], Gen.Double[1, 40]).Select((d, flutes, shank, more) => Flat(d, flutes, shank, flutes + more));
     private static readonly Gen<Cutter> Tapered = Gen.Select(Gen.Double[0.2, 1.5], Gen.Double[2, 15], Gen.Double[10, 30], Gen.Double[1, 30])
         .Select((tip, degrees, flutes, more) => Flat(6, flutes, 6, flutes + more) with { Kind = CutterKind.TaperedBallEnd, TipRadius = tip, Angle = degrees * Math.PI / 180 });

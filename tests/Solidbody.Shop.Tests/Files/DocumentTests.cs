@@ -11,7 +11,7 @@ public class DocumentTests
     [Fact]
     public void The_document_lists_every_key_as_the_reader_asks_for_it()
     {
-        var tables = KeyTable.Markdown([("default", ShopFile.Keys(Repository.ReadExample("school-shop.toml")))], []);
+        var tables = KeyTable.Markdown([("default", ShopFile.Keys(Repository.ReadExample("school-shop.toml") + "\n[[pinned]]\ncutter = \"U6\"\nstep_down = 2\n"))], []);
         var path = Path.Combine(Repository.Root, "docs", "shop-file.md");
         var document = File.ReadAllText(path);
         var (from, to) = (document.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length, document.IndexOf(End, StringComparison.Ordinal));
