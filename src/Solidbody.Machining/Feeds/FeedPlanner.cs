@@ -23,6 +23,16 @@ public static class FeedPlanner
         return Of(driven, new(stepDown ?? driven.StepDown, driven.EdgeDiameter), Pass.Roughing);
     }
 
+    /// <summary>In deep cuts that nowhere engage more of the rim than an angle.</summary>
+    /// <param name="driven">The cutter.</param>
+    /// <param name="depth">Of a level, mm; &gt; 0.</param>
+    /// <param name="angle">Radians, in (0, π].</param>
+    public static CutFeeds Narrow(DrivenCutter driven, double depth, double angle)
+    {
+        ArgumentNullException.ThrowIfNull(driven);
+        return Of(driven, new(depth, Engagement.Width(angle, driven.EdgeDiameter)), Pass.Roughing);
+    }
+
     /// <summary>In a finishing pass: the tip gives way so little that it does not show.</summary>
     /// <param name="driven">The cutter.</param>
     /// <param name="depth">All that is to be finished, mm; taken in as many equal levels as the flutes, or a pinned step-down, ask for, and more where one pass would have to be so slow that it burns.</param>

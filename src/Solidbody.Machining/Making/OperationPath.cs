@@ -25,6 +25,7 @@ internal static class OperationPath
         {
             Work.Drill w => PeckDrilling.Path(s, [.. w.Holes.Select(h => new DrillSpot(h.Centre, h.Mouth, h.Bottom))], w.Peck),
             Work.Bore w => HelicalBoring.Path(s, [.. w.Holes.Select(h => new BoreSpot(h.Centre, h.Diameter, h.Mouth, h.Bottom))]),
+            Work.Clear { IsNarrow: true } w => EngagedClearing.Path(s, w.Rooms, w.Top, w.Floor + w.FloorLeave),
             Work.Clear w => PocketClearing.Path(s, w.Region, w.Top, w.Floor, w.WallLeave, w.FloorLeave),
             Work.Walls w => PocketWalls.Path(s, w.Region, w.Top, w.Floor, w.SpringPasses),
             Work.ClearSlope w => SlopedPocket.Rough(s, w.Region, w.Floor, w.Wood, w.WallLeave, w.FloorLeave),

@@ -11,6 +11,8 @@ internal sealed record Job
     public required Stage Stage { get; init; }
     /// <summary>Cutters that can do it, best first; never empty.</summary>
     public required ImmutableArray<Cutter> Candidates { get; init; }
+    /// <summary>Wider cutters that get into most of the room: one of them may rough it before.</summary>
+    public ImmutableArray<Cutter> Wider { get; init; } = [];
     /// <summary>Jobs of the same set-up that must be done before: the room it lies in.</summary>
     public ImmutableArray<Job> After { get; init; } = [];
     /// <summary>The operations, once the cutter is known.</summary>
@@ -21,7 +23,8 @@ internal sealed record Job
     /// <param name="Work">What is cut.</param>
     /// <param name="Skin">What a finishing pass takes: all its depth and the width roughing left; null for a roughing one.</param>
     /// <param name="StepDown">A roughing pass's own step-down, mm; null takes the deepest the limits allow.</param>
-    internal sealed record Step(string Suffix, Work Work, Bite? Skin = null, double? StepDown = null);
+    /// <param name="RestAfter">The wider cutter that roughed the room before; null in solid wood.</param>
+    internal sealed record Step(string Suffix, Work Work, Bite? Skin = null, double? StepDown = null, Cutter? RestAfter = null);
 
     /// <summary>By reference: two jobs that say the same are still two.</summary>
     public bool Equals(Job? other) => ReferenceEquals(this, other);

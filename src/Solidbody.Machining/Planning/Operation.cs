@@ -30,7 +30,14 @@ public abstract record Work
     /// <summary>Round holes made by a thinner cutter on a helix.</summary>
     public sealed record Bore(ImmutableArray<RoundHole> Holes) : Work;
     /// <summary>A room cleared in steps.</summary>
-    public sealed record Clear(Region Region, double Top, double Floor, double WallLeave, double FloorLeave) : Work;
+    public sealed record Clear(Region Region, double Top, double Floor, double WallLeave, double FloorLeave) : Work
+    {
+        /// <summary>Most of the cutter's rim that stands in wood on the level, radians: π where rings begin with a slot.</summary>
+        public double Engagement { get; init; } = Math.PI;
+        /// <summary>How its rooms are cleared with narrow bites; unset for rings.</summary>
+        internal ImmutableArray<EngagedRoom> Rooms { get; init; }
+        internal bool IsNarrow => !Rooms.IsDefault;
+    }
     /// <summary>A room's walls finished.</summary>
     public sealed record Walls(Region Region, double Top, double Floor, int SpringPasses) : Work;
     /// <summary>A room over a sloping floor cleared in steps parallel to it; <paramref name="Wood"/> stands that high above the floor where that is lowest.</summary>

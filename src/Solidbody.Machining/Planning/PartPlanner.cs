@@ -122,7 +122,7 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         var name = TurnsOver ? $"{part.Name}-{(laid.Up == Side.Front ? "front" : "back")}" : part.Name;
         if (clearance > lowest + machine.TravelZ) findings.Add(BedFindings.TooHigh(name, clearance, lowest + machine.TravelZ));
 
-        var operations = Operations(side);
+        var operations = Operations(side, clearance);
         if (last && skin is null && bridges.Length < PlanPractice.TabsLeast) findings.Add(PlanFindings.FewTabs(part.Name, bridges.Length));
         if (bridges.Length > 0) findings.AddRange(HoldOf(bridges, operations, laid));
         var words = new SheetWords(part, definition, shop, laid, blank, placement, zeroOnBed, Sides);
@@ -153,27 +153,43 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         return new(setUp, operations);
     }
 
-    private ImmutableArray<Operation> Operations(PlannedSide side)
+    private ImmutableArray<Operation> Operations(PlannedSide side, double clearance)
     {
-        var cutters = CutterCover.Of(side.Jobs.Jobs);
         var wood = WoodFor();
         var driven = new Dictionary<Cutter, DrivenCutter>();
-        var operations = ImmutableArray.CreateBuilder<Operation>();
-        Point2 Place(Job job) => job.Steps(cutters[job], FeedPlanner.For(cutters[job], wood, shop)).FirstOrDefault() is { } step ? WorkPlace.Of(step.Work) : default;
+        var roughing = new RoomRoughing(Driven, clearance);
+        CutFeeds Usual(Cutter cutter) => FeedPlanner.For(cutter, wood, shop);
         var change = machine.ToolChanger ? PlanPractice.ChangerChange : PlanPractice.HandChange;
-        foreach (var job in JobOrder.Of(side.Jobs.Jobs, cutters, Place, change, machine.RapidXY))
+        IReadOnlyList<Job> Ordered(IReadOnlyList<Job> jobs, IReadOnlyDictionary<Job, Cutter> cutters) =>
+            JobOrder.Of(jobs, cutters, job => job.Steps(cutters[job], Usual(cutters[job])).FirstOrDefault() is { } step ? WorkPlace.Of(step.Work) : default, change, machine.RapidXY);
+        var (jobs, cutters) = new RestMachining(CutterCover.Of(side.Jobs.Jobs), Usual, roughing, Ordered, change).Of(side.Jobs.Jobs);
+        var operations = ImmutableArray.CreateBuilder<Operation>();
+        var judged = new HashSet<Cutter>();
+        foreach (var job in Ordered(jobs, cutters))
         {
             var cutter = cutters[job];
-            var usual = FeedPlanner.For(cutter, wood, shop);
-            if (cutter.Kind != CutterKind.Drill && !driven.ContainsKey(cutter)) driven[cutter] = Driven(cutter, wood);
-            foreach (var step in job.Steps(cutter, usual))
-            {
-                var name = step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}";
-                var feeds = driven.TryGetValue(cutter, out var own) ? FeedsOf(step, own, $"{part.Name}, {name}, cutter {cutter.Name}") : usual;
-                operations.Add(new(name, job.Stage, cutter, feeds, step.Work) { Driven = own });
-            }
+            if (cutter.Kind != CutterKind.Drill && judged.Add(cutter))
+                findings.AddRange(FeedChecks.Of(Driven(cutter), FeedPlanner.Roughing(Driven(cutter)), Pass.Roughing, $"cutter {cutter.Name} in {wood.Wood}"));
+            foreach (var step in job.Steps(cutter, Usual(cutter))) operations.Add(Made(job, step, cutter));
         }
         return operations.ToImmutable();
+
+        DrivenCutter Driven(Cutter cutter)
+        {
+            if (!driven.TryGetValue(cutter, out var own)) driven[cutter] = own = new(cutter, wood, shop);
+            return own;
+        }
+
+        Operation Made(Job job, Job.Step step, Cutter cutter)
+        {
+            var name = step.Suffix.Length == 0 ? job.Name : $"{job.Name}, {step.Suffix}";
+            if (cutter.Kind == CutterKind.Drill) return new(name, job.Stage, cutter, Usual(cutter), step.Work);
+            var own = Driven(cutter);
+            if (step is not { Skin: null, StepDown: null, Work: Work.Clear clear })
+                return new(name, job.Stage, cutter, FeedsOf(step, own, $"{part.Name}, {name}, cutter {cutter.Name}"), step.Work) { Driven = own };
+            var way = step.RestAfter is { } wider ? roughing.Rest(cutter, clear, wider)! : roughing.Quickest(cutter, clear);
+            return new(way.Work.IsNarrow ? $"{name} in narrow bites" : name, job.Stage, cutter, way.Feeds, way.Work) { Driven = own };
+        }
     }
 
     /// <summary>The tabs against the heaviest cut round the outline.</summary>
@@ -192,13 +208,6 @@ internal sealed class PartPlanner(Part part, InstrumentDefinition definition, Sh
         findings.AddRange(FeedChecks.Of(driven, feeds, Pass.Finishing, place));
         if (ShankCheck.Of(driven.Cutter, skin.Depth, place) is { } rubbing) findings.Add(rubbing);
         return feeds;
-    }
-
-    private DrivenCutter Driven(Cutter cutter, WoodOnHand wood)
-    {
-        var driven = new DrivenCutter(cutter, wood, shop);
-        findings.AddRange(FeedChecks.Of(driven, FeedPlanner.Roughing(driven), Pass.Roughing, $"cutter {cutter.Name} in {wood.Wood}"));
-        return driven;
     }
 
     private WoodOnHand WoodFor()

@@ -80,6 +80,8 @@ internal static class PlanPractice
     public const double BoreShare = 0.9;
     /// <summary>A slot cutter's measure matches within this.</summary>
     public const double FormMatch = 0.05;
+    /// <summary>A cutter that roughs before another is at least so much wider.</summary>
+    public const double MuchWider = 1.5;
     /// <summary>Narrowest flat cutter that clears rooms; thinner ones are for slots.</summary>
     public const double LeastRoomCutter = 1.5;
 }

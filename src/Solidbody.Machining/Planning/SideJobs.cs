@@ -220,9 +220,13 @@ internal sealed class SideJobs
         if (top - floor < Tolerances.Output) return;
         if (Reaching(pocket, region, top - floor, floor) is not { Count: > 0 } reaching) return;
         var candidates = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, top - floor));
-        var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after);
+        var job = Add(pocket.Name, Stage.Rooms, candidates, (c, _) => PocketSteps(pocket, region, top, floor, c), after, Wider(region, candidates, top - floor, floor));
         rooms.Add((region, floor, job));
     }
+
+    /// <summary>Flat cutters too wide for a room's corners that get down to its floor and have room to work.</summary>
+    private ImmutableArray<Cutter> Wider(Region region, ImmutableArray<Cutter> fitting, double depth, double floor) =>
+        [.. rack.Flat.Where(c => c.Diameter >= PlanPractice.MuchWider * fitting.Max(f => f.Diameter) && CutterRack.Reaches(c, depth, laid.Top - floor) && RegionFit.Holds(region, 2 * c.Radius))];
 
     private static double LevelFloor(Pocket pocket) => pocket.Floor switch
     {
@@ -397,9 +401,9 @@ internal sealed class SideJobs
     private ImmutableArray<Cutter> Borers(double diameter, double depth, double belowTop) =>
         CutterRack.NotMuchThinner(CutterRack.FlutesFirst(rack.Flat.Where(c => c.Diameter <= PlanPractice.BoreShare * diameter && CutterRack.Reaches(c, depth, belowTop)), depth));
 
-    private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default)
+    private Job Add(string name, Stage stage, ImmutableArray<Cutter> candidates, Func<Cutter, CutFeeds, IEnumerable<Job.Step>> steps, ImmutableArray<Job> after = default, ImmutableArray<Cutter> wider = default)
     {
-        var job = new Job { Name = name, Stage = stage, Candidates = candidates, After = after.IsDefault ? [] : after, Steps = steps };
+        var job = new Job { Name = name, Stage = stage, Candidates = candidates, After = after.IsDefault ? [] : after, Wider = wider.IsDefault ? [] : wider, Steps = steps };
         jobs.Add(job);
         return job;
     }

@@ -11,7 +11,7 @@ public static class PocketClearing
     /// <summary>Greatest distance between rings by cutter radius: under 1, so that what a vanished ring left lies within reach of the last one.</summary>
     private const double WidestStepByRadius = 0.9;
     /// <summary>Thinnest helix into solid wood, by cutter radius; a ramp along the ring below that. Common practice, no source.</summary>
-    private const double ThinnestEntryByRadius = 0.3;
+    internal const double ThinnestEntryByRadius = 0.3;
     /// <summary>How far beyond a step-over a link may cut into solid wood, mm.</summary>
     private const double LinkSlack = 0.5;
 

@@ -56,7 +56,7 @@ public class PlannerTests
         Assert.DoesNotContain(plan.Findings, f => f.Severity == Severity.Stops);
         Assert.Equal(cutter, CutterOf(plan, "neck pocket, floor"));
         Assert.Equal(cutter, CutterOf(plan, "neck pocket, foot of the walls"));
-        Assert.NotEqual("flat 3", CutterOf(plan, "neck pocket, rough"));
+        Assert.NotEqual("flat 3", plan.SetUps[0].Operations.First(o => o.Name.StartsWith("neck pocket, rough", StringComparison.Ordinal)).Cutter.Name);
         Assert.Contains(plan.SetUps[0].SetUp.After, line => line.Contains("neck pocket's depth at both ends", StringComparison.Ordinal));
         Assert.DoesNotContain(Plan.SetUps.SelectMany(p => p.SetUp.After), line => line.Contains("both ends", StringComparison.Ordinal));
         var names = plan.SetUps[0].Operations.Select(o => o.Name).ToList();
@@ -115,9 +115,9 @@ public class PlannerTests
     public void A_room_inside_a_ledge_starts_on_the_ledges_floor()
     {
         var names = Named("body-back").Operations.Select(o => o.Name).ToList();
-        Assert.True(names.IndexOf("cover ledge, walls") < names.IndexOf("control cavity, rough"));
+        Assert.True(names.IndexOf("cover ledge, walls") < names.FindIndex(n => n.StartsWith("control cavity, rough", StringComparison.Ordinal)));
         // Thickness 44, ledge 3 deep: its floor lies at 41 above the bed; the cavity's at 6.
-        var cavity = (Work.Clear)Named("body-back").Operations.Single(o => o.Name == "control cavity, rough").Work;
+        var cavity = (Work.Clear)Named("body-back").Operations.Single(o => o.Name.StartsWith("control cavity, rough", StringComparison.Ordinal)).Work;
         Assert.Equal((41, 6), (cavity.Top, cavity.Floor));
     }
 
