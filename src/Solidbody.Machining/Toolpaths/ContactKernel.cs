@@ -59,7 +59,7 @@ internal static class ContactKernel
     private static void Plain(ReadOnlySpan<float> field, int columns, float column, float cell, in CutterForm form, int r, int c, float dy, ref float best, ref int bestCell)
     {
         var dx = (c - column) * cell;
-        var height = field[r * columns + c] - Height(dx * dx + dy * dy, form);
+        var height = field[r * columns + c] - form.Height(dx * dx + dy * dy);
         if (height > best) (best, bestCell) = (height, r * columns + c);
     }
 
@@ -74,11 +74,6 @@ internal static class ContactKernel
         var reach = MathF.Sqrt(MathF.Max(0, form.Radius * form.Radius - dy * dy)) / cell;
         return (Math.Max(0, (int)MathF.Ceiling(column - reach)), Math.Min(columns - 1, (int)MathF.Floor(column + reach)));
     }
-
-    private static float Height(float r2, in CutterForm form) =>
-        r2 <= form.Touch * form.Touch
-            ? form.Ball - MathF.Sqrt(MathF.Max(0, form.Ball * form.Ball - r2))
-            : form.Start + (MathF.Sqrt(r2) - form.Touch) * form.Slope;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<float> Height(Vector<float> r2, in CutterForm form)

@@ -18,5 +18,8 @@ internal readonly record struct CutterForm(float Radius, float Ball, float Touch
         _ => new((float)c.Radius, 0, 0, 0, 0),
     };
 
+    /// <summary>Height over the tip at a distance whose square is r², mm; for distances within the radius.</summary>
+    public float Height(float r2) => r2 <= Touch * Touch ? Ball - MathF.Sqrt(MathF.Max(0, Ball * Ball - r2)) : Start + (MathF.Sqrt(r2) - Touch) * Slope;
+
     public CutterForm Wider(double by) => this with { Radius = Radius + (float)by };
 }

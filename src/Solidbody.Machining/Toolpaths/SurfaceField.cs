@@ -43,6 +43,9 @@ internal sealed class SurfaceField
     public (float Height, int Cell) Rest(double x, double y, in CutterForm form) =>
         ContactKernel.Highest(heights, Grid.Columns, (float)((x - Grid.X0) / Grid.Cell - 0.5), (float)((y - Grid.Y0) / Grid.Cell - 0.5), (float)Grid.Cell, form);
 
+    /// <summary>The samples in leaves and tiles, for a cutter of some reach in cells.</summary>
+    public HeightPyramid Pyramid(int reach) => new(heights, Grid.Columns, reach);
+
     /// <summary>Whether a cell and its eight neighbours all carry the cutter.</summary>
     public bool IsInner(int cell)
     {

@@ -34,7 +34,15 @@ public static class SurfaceRoughing
         var form = CutterForm.Of(s.Cutter).Wider(Cell / Math.Sqrt(2));
         double Rest(Point2 p) => field.Rest(p.X, p.Y, form).Height + leave + Thinning;
 
-        var rows = Rows(zone, Math.Min(s.StepOver, WidestStepByRadius * s.Cutter.Radius), Rest);
+        var lines = new RestingLines(field, form);
+        List<WorkPoint> Stretch(double from, double to, double y) =>
+        [
+            new(from, y, Rest(new(from, y))),
+            .. lines.Between(from, to, y).Select(p => new WorkPoint(p.X, y, p.Z + leave + Thinning)),
+            new(to, y, Rest(new(to, y))),
+        ];
+
+        var rows = Rows(zone, Math.Min(s.StepOver, WidestStepByRadius * s.Cutter.Radius), Stretch);
         if (rows.All(r => r.Count == 0)) return [];
         var bottom = Math.Max(lowest, rows.SelectMany(r => r).SelectMany(run => run).Min(p => p.Z));
         var path = new PathBuilder(s);
@@ -67,7 +75,8 @@ public static class SurfaceRoughing
     }
 
     /// <summary>Rows along x over the zone, each a list of stretches of points with the height at which the cutter would rest.</summary>
-    private static List<List<WorkPoint>>[] Rows(Region zone, double step, Func<Point2, double> rest)
+    /// <param name="stretch">The points from one x to another, at y.</param>
+    private static List<List<WorkPoint>>[] Rows(Region zone, double step, Func<double, double, double, List<WorkPoint>> stretch)
     {
         var inset = Math.Min(Tolerances.Output, zone.Bounds.Height / 4);
         var (y0, y1) = (zone.Bounds.Y0 + inset, zone.Bounds.Y1 - inset);
@@ -79,12 +88,7 @@ public static class SurfaceRoughing
             var crossings = new List<double>();
             zone.Crossings(y, crossings);
             rows[i] = [];
-            for (var k = 0; k + 1 < crossings.Count; k += 2)
-            {
-                var (a, b) = (crossings[k], crossings[k + 1]);
-                var parts = Math.Max(1, (int)Math.Ceiling((b - a) / Cell));
-                rows[i].Add([.. Enumerable.Range(0, parts + 1).Select(j => new Point2(a + (b - a) * j / parts, y)).Select(p => new WorkPoint(p.X, p.Y, rest(p)))]);
-            }
+            for (var k = 0; k + 1 < crossings.Count; k += 2) rows[i].Add(stretch(crossings[k], crossings[k + 1], y));
         });
         return rows;
     }
