@@ -9,15 +9,15 @@ namespace Solidbody.Machining.Toolpaths;
 internal sealed class ClearedDiscs(Region room, double cutter, IReadOnlyList<Region> gone)
 {
     /// <summary>Wood thinner than this beside a wall counts as gone, mm: the walls' own pass takes it.</summary>
-    public const double Ripple = 0.05;
+    public const double Ripple = 0.08;
+    /// <summary>Wood that a bite beside a disc not quite cleared may meet more than was reckoned with, mm.</summary>
+    public const double FineRipple = 0.05;
     /// <summary>Distance between places tried on a rim, and on a straight way, mm.</summary>
     private const double Spacing = 0.5, WaySpacing = 0.3;
     private const int LeastPlaces = 24;
 
-    /// <summary>Places tried between two discs, and the share of a ripple allowed there: other places may lie a little worse.</summary>
-    private const int BetweenPlaces = 72;
-    private const double BetweenShare = 0.7;
-    private static readonly Point2[] Between = [.. Enumerable.Range(0, BetweenPlaces).Select(k => Point2.Polar(2 * Math.PI * k / BetweenPlaces))];
+    /// <summary>Share of a ripple allowed midway between two discs: other places may lie a little worse.</summary>
+    private const double BetweenShare = 0.4;
 
     private readonly List<InnerDisc> discs = [];
     /// <summary>Where the axis is free from the beginning.</summary>
@@ -39,7 +39,7 @@ internal sealed class ClearedDiscs(Region room, double cutter, IReadOnlyList<Reg
     }
 
     /// <summary>Whether all the wood that a further disc would take is gone, but for a ripple.</summary>
-    public bool Covers(InnerDisc disc)
+    public bool Covers(InnerDisc disc, double ripple = Ripple)
     {
         var rim = disc.Radius + cutter;
         var places = Math.Max(LeastPlaces, (int)(2 * Math.PI * rim / Spacing));
@@ -49,22 +49,26 @@ internal sealed class ClearedDiscs(Region room, double cutter, IReadOnlyList<Reg
         {
             var p = disc.Centre + spoke;
             spoke = new(spoke.X * step.X - spoke.Y * step.Y, spoke.X * step.Y + spoke.Y * step.X);
-            if (last >= 0 && Gone(p, discs[last], Ripple)) continue;
-            for (last = discs.Count - 1; last >= 0 && !Gone(p, discs[last], Ripple);) last--;
-            if (last < 0 && !IsIn(gone, p, Ripple)) return false;
+            if (last >= 0 && Gone(p, discs[last], ripple)) continue;
+            for (last = discs.Count - 1; last >= 0 && !Gone(p, discs[last], ripple);) last--;
+            if (last < 0 && !IsIn(gone, p, ripple)) return false;
         }
         return true;
     }
 
     /// <summary>Whether two discs take all but a ripple of what one between them would take.</summary>
+    /// <remarks>What stands between two rims is highest where they cross: at (d² + a² − b²)/(2d) along the line of their middles, d apart.</remarks>
     public bool LeaveARipple(InnerDisc a, InnerDisc b, InnerDisc between)
     {
-        for (var k = 0; k < BetweenPlaces; k++)
-        {
-            var p = between.Centre + (between.Radius + cutter) * Between[k];
-            if (!Gone(p, a, BetweenShare * Ripple) && !Gone(p, b, BetweenShare * Ripple) && !IsIn(gone, p, 0)) return false;
-        }
-        return true;
+        var line = b.Centre - a.Centre;
+        var (apart, rimA, rimB) = (line.Length, a.Radius + cutter, b.Radius + cutter);
+        if (apart <= Math.Abs(rimA - rimB) + Tolerances.Geometry) return true;
+        var along = (apart * apart + rimA * rimA - rimB * rimB) / (2 * apart);
+        if (Math.Abs(along) >= rimA) return false;
+        var (foot, across) = (a.Centre + along * line.Unit, Math.Sqrt(rimA * rimA - along * along) * line.Unit.Left);
+        return Low(foot + across) && Low(foot - across);
+
+        bool Low(Point2 p) => between.Radius + cutter - p.DistanceTo(between.Centre) <= BetweenShare * Ripple || IsIn(gone, p, 0);
     }
 
     private bool Gone(Point2 p, InnerDisc disc, double ripple)

@@ -63,7 +63,7 @@ internal sealed class EngagedRoom
     public static EngagedRoom? Rest(Region room, double cutter, double most, IReadOnlyList<Region> gone)
     {
         var planned = new EngagedRoom(room, cutter, most, gone);
-        var root = planned.Largest(planned.cleared.Covers);
+        var root = planned.Largest(d => planned.cleared.Covers(d));
         if (root < 0) return null;
         planned.Entry = planned.EntryCentre = planned.at = planned.axis.Discs[root].Centre;
         return planned.Cleared(root);
@@ -147,7 +147,8 @@ internal sealed class EngagedRoom
         if (cleared.Covers(disc))
         {
             if (stop.Left is { } left && !cleared.Covers(left)) Take(left, from);
-            return (Follows(from, disc) ? from : disc, null);
+            if (Follows(from, disc)) return (from, null);
+            if (cleared.Covers(disc, ClearedDiscs.FineRipple)) return (disc, null);
         }
         while (!Follows(from, disc))
         {

@@ -13,7 +13,7 @@ public class EngagedClearingTests
     private const double Stated = 90 * Degree, Reading = 2 * Degree;
     private const double Skin = 0.3;
     /// <summary>Wood that may stand on walls for the finishing pass, mm: a ripple, half as much more between the places the planner tried, and the columns.</summary>
-    private const double Ripple = 0.05 + 0.025 + 0.03;
+    private const double Ripple = 0.08 + 0.04 + 0.03;
 
     private static Region Union(params Region[] parts) => Offsets.Union(parts)[0];
     private static Region Without(Region whole, Region island) => Offsets.Difference(whole, island)[0];
