@@ -44,6 +44,13 @@ internal sealed class CutterRack(ShopDefinition shop)
     public static IEnumerable<Cutter> FlutesFirst(IEnumerable<Cutter> cutters, double beside) =>
         cutters.OrderBy(c => c.FluteLength >= beside ? 0 : 1);
 
+    /// <summary>Only the widest, and what is nearly as wide: for wood by the fistful, where a change of cutter is soon won back.</summary>
+    public static ImmutableArray<Cutter> Widest(IEnumerable<Cutter> bestFirst)
+    {
+        var able = bestFirst.ToList();
+        return [.. able.Where(c => c.Diameter >= PlanPractice.NearlyAsWide * able[0].Diameter)];
+    }
+
     /// <summary>Without those under half the best one's diameter: they would take four times as long, and are no alternative.</summary>
     public static ImmutableArray<Cutter> NotMuchThinner(IEnumerable<Cutter> bestFirst)
     {

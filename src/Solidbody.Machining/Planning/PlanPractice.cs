@@ -31,7 +31,9 @@ internal static class PlanPractice
 
     /// <summary>Left on walls and outlines for the finishing pass.</summary>
     public const double RoughLeave = 0.3;
-    /// <summary>Left on a floor for its own pass.</summary>
+    /// <summary>Least diameter, over the widest cutter's, for roughing a face: what a pass takes goes with its square.</summary>
+    public const double NearlyAsWide = 0.75;
+    /// <summary>Left on a floor for its own pass, where something will rest on it.</summary>
     public const double FloorLeave = 0.2;
     /// <summary>Left on a carved face for the ball-end.</summary>
     public const double CarveLeave = 0.5;

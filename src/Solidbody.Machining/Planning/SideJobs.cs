@@ -183,7 +183,7 @@ internal sealed class SideJobs
     {
         if (carve.MostWood <= ball.Radius / 2) return [];
         var (surface, cleared, depth) = (laid.Face, Cleared(ball, carve), laid.Top - carve.LowestEdge);
-        var cutters = CutterRack.NotMuchThinner(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
+        var cutters = CutterRack.Widest(rack.Flat.Where(c => CutterRack.Reaches(c, depth, depth)));
         if (cutters.IsEmpty)
         {
             findings.Add(CutterFindings.TooShort(Place(what), depth, depth + PlanPractice.ColletRoom, rack.Flat));
@@ -267,11 +267,12 @@ internal sealed class SideJobs
     {
         if (RegionFit.Channel(region, cutter.Radius) is { } line) return [new("", new Work.Channel(line.A, line.B, top, floor))];
         var depth = top - floor;
-        var floorLeave = Math.Min(PlanPractice.FloorLeave, depth / 4);
+        // A neck sits on its pocket's floor; nothing rests on the others', whose roughing goes right down.
+        var floorLeave = pocket.Fit ? Math.Min(PlanPractice.FloorLeave, depth / 4) : 0;
         return
         [
             new("rough", new Work.Clear(region, top, floor, PlanPractice.RoughLeave, floorLeave)),
-            new("floor", new Work.Clear(region, floor + floorLeave, floor, PlanPractice.RoughLeave, 0)),
+            .. pocket.Fit ? [new("floor", new Work.Clear(region, floor + floorLeave, floor, PlanPractice.RoughLeave, 0))] : Array.Empty<Job.Step>(),
             new("walls", new Work.Walls(region, top, floor, pocket.Fit ? PlanPractice.SpringPasses : 0), new Bite(depth, PlanPractice.RoughLeave)),
         ];
     }
