@@ -33,11 +33,15 @@ internal sealed class EngagedRoom
     private readonly List<EngagedMove> moves = [];
     private Point2 at;
 
+    /// <summary>Whether a wider cutter was there before.</summary>
+    public bool IsRest { get; }
+
     private EngagedRoom(Region room, double cutter, double most, IReadOnlyList<Region> gone)
     {
         (this.room, this.cutter, this.most) = (room, cutter, most);
         axis = MedialAxis.Of(room, Math.Clamp(SpacingByRadius * cutter, FinestSpacing, CoarsestSpacing));
         cleared = new(room, cutter, gone);
+        IsRest = gone.Count > 0;
     }
 
     /// <summary>A room in solid wood.</summary>

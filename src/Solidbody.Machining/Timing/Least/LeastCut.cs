@@ -43,6 +43,15 @@ internal sealed class LeastCut(Cutter cutter, CutFeeds feeds, Machine machine)
     public double Swept(Region region, double inset, double depth) => Levels(depth) * Offsets.Of(region, -inset)
         .Sum(axis => Math.Max(0, Offsets.Of(axis, cutter.Radius).Sum(r => r.Area) - Math.PI * cutter.Radius * cutter.Radius)) / (cutter.Diameter * feeds.Feed);
 
+    /// <summary>The same where no more than an angle of the rim may stand in wood: beyond the room a helix opens, a disc then sweeps r·(1 − cos φ) of new floor a millimetre.</summary>
+    /// <param name="angle">φ, radians; at most a half turn.</param>
+    public double SweptNarrowly(Region region, double inset, double depth, double angle)
+    {
+        var opened = (1 + HelicalBoring.EntryByRadius) * cutter.Radius;
+        var fresh = Offsets.Of(region, -inset).Sum(axis => Math.Max(0, Offsets.Of(axis, cutter.Radius).Sum(r => r.Area) - Math.PI * opened * opened));
+        return Math.Max(Swept(region, inset, depth), Levels(depth) * fresh / (Engagement.Width(Math.Min(angle, Math.PI), cutter.Diameter) * feeds.Feed));
+    }
+
     /// <summary>Along an edge for every bite of a cutter of its form.</summary>
     public double Formed(Work.FormEdge work) =>
         EdgeForming.PlaceOf(cutter, work.Form) is { } place && EdgeForming.LineOf(work.Path, work.Closed, place) is { } line ? Along(line.Length, place.Down) : 0;

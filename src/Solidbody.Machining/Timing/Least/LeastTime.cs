@@ -26,6 +26,9 @@ internal static class LeastTime
                 + w.Holes.Sum(h => cut.Drilled(h) + travel.Pecks(h, w.Peck, operation.Feeds.PlungeFeed)),
             Work.Bore w => travel.InAndOut(w.Holes.Max(h => h.Mouth)) + w.Holes.Sum(h => cut.Bored(h, travel.Pecks(h, operation.Feeds.StepDown, operation.Feeds.PlungeFeed)))
                 + travel.Between([.. w.Holes.Select(h => new Spot(h.Centre, Math.Max(0, h.Diameter - operation.Cutter.Diameter) / 2))]),
+            // What a wider cutter left is not added up here: in and out again is the least.
+            Work.Clear { IsNarrow: true } w when w.Rooms.Any(r => r.IsRest) => travel.InAndOut(w.Top),
+            Work.Clear { IsNarrow: true } w => travel.InAndOut(w.Top) + cut.SweptNarrowly(w.Region, operation.Cutter.Radius + w.WallLeave, w.Top - w.Floor - w.FloorLeave, w.Engagement),
             Work.Clear w => travel.InAndOut(w.Top) + cut.Swept(w.Region, operation.Cutter.Radius + w.WallLeave, w.Top - w.Floor - w.FloorLeave),
             Work.Walls w => travel.InAndOut(w.Top) + cut.Along(Offsets.Of(w.Region, -operation.Cutter.Radius).Sum(Perimeter), w.Top - w.Floor),
             Work.ClearSlope w => cut.Swept(w.Region, operation.Cutter.Radius + w.WallLeave, Shallowest(w.Region, w.Floor, w.Wood) - w.FloorLeave),
