@@ -13,7 +13,7 @@ internal sealed class ClearedDiscs(Region room, double cutter, IReadOnlyList<Reg
     /// <summary>Wood that a bite beside a disc not quite cleared may meet more than was reckoned with, mm.</summary>
     public const double FineRipple = 0.05;
     /// <summary>Distance between places tried on a rim, and on a straight way, mm.</summary>
-    private const double Spacing = 0.5, WaySpacing = 0.3;
+    private const double Spacing = 0.25, WaySpacing = 0.3;
     private const int LeastPlaces = 24;
 
     /// <summary>Share of a ripple allowed midway between two discs: other places may lie a little worse.</summary>

@@ -8,8 +8,11 @@ namespace Solidbody.Machining.Toolpaths;
 /// Both ways are cut, so the skin on the walls must be left for a finishing pass. Entries, which slope, are helices and not held to the angle.</summary>
 internal static class EngagedClearing
 {
-    /// <summary>Kept back from the stated angle when planning, radians: the ripples arcs leave on the walls, and the text's rounding.</summary>
-    private const double Margin = 5 * Math.PI / 180;
+    /// <summary>Kept back from the stated angle when planning, radians: the ripples arcs leave on the walls, the text's rounding, and what coarse columns read too much.</summary>
+    private const double Margin = 9 * Math.PI / 180;
+
+    /// <summary>How far an entry's last turn sinks, mm: it takes what the helix left and is an entry still; what it leaves itself is no bite.</summary>
+    private const double LastTurn = 0.02;
 
     /// <summary>The rooms of a pocket and how to clear them, whatever the depth.</summary>
     /// <param name="region">The finished pocket; holes are islands.</param>
@@ -77,7 +80,7 @@ internal static class EngagedClearing
             return;
         }
         path.EnterAbove(room.Entry, wood);
-        HelicalBoring.Helix(path, s, room.EntryCentre, wood, level);
+        HelicalBoring.Helix(path, s, room.EntryCentre, wood, level, LastTurn);
     }
 
     private static void Follow(PathBuilder path, EngagedMove move, double z)

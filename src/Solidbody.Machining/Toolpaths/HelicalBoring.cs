@@ -52,8 +52,8 @@ public static class HelicalBoring
         }
     }
 
-    /// <summary>Down a counter-clockwise helix about <paramref name="centre"/> from over the tip's place, then a flat turn.</summary>
-    internal static void Helix(PathBuilder path, CutSettings s, Point2 centre, double from, double floor)
+    /// <summary>Down a counter-clockwise helix about <paramref name="centre"/> from over the tip's place, then a turn that is flat or sinks by the rest.</summary>
+    internal static void Helix(PathBuilder path, CutSettings s, Point2 centre, double from, double floor, double rest = 0)
     {
         path.Line(path.At with { Z = from });
         var radius = path.At.Plan.DistanceTo(centre);
@@ -61,8 +61,8 @@ public static class HelicalBoring
         var chords = Shapes.ChordsFor(radius, 2 * Math.PI);
         var turn = s.Arcs ? 2 * Math.PI * radius : 2 * radius * chords * Math.Sin(Math.PI / chords);
         var pitch = Math.Min(s.StepDown, turn * Math.Tan(s.RampAngle));
-        foreach (var z in DepthLevels.Of(from, floor, pitch)) path.Arc(path.At with { Z = z }, centre, true);
-        path.Arc(path.At, centre, true);
+        foreach (var z in DepthLevels.Of(from, floor + rest, pitch)) path.Arc(path.At with { Z = z }, centre, true);
+        path.Arc(path.At with { Z = floor }, centre, true);
     }
 
     private static IEnumerable<double> Radii(CutSettings s, double widest)
