@@ -54,6 +54,9 @@ public sealed record Figures
     /// <summary>Cover plates to make from sheet: outline and screws. Right-handed.</summary>
     public ImmutableArray<CoverPlate> Covers { get; init; } = [];
 
+    /// <summary>Strips of binding to buy and bend; empty without. Right-handed.</summary>
+    public ImmutableArray<BodyBinding> Bindings { get; init; } = [];
+
     /// <summary>Each string's way over nut and saddle, from the lowest.</summary>
     public ImmutableArray<StringPath> Paths { get; init; } = [];
     /// <summary>Where the saddles stand and how true the frets are; null without strings.</summary>

@@ -18,6 +18,7 @@ internal static class Mirror
         CarvedZones = [.. p.CarvedZones.Select(z => z with { Region = z.Region.Mirrored })],
         // Reversed, so that the wood stays on the path's left.
         Edges = [.. p.Edges.Select(e => e with { Path = [.. e.Path.Reverse().Select(Of)] })],
+        Ledges = [.. p.Ledges.Select(l => l with { Inside = l.Inside.Mirrored })],
         HandBores = [.. p.HandBores.Select(b => b with { A = Of(b.A), B = Of(b.B) })],
         Measures = [.. p.Measures.Select(m => m with { Caliper = Of(m.Caliper) })],
         TabPlaces = [.. p.TabPlaces.Select(Of)],

@@ -30,6 +30,8 @@ public sealed record Part
     /// <summary>Stretches of a planed face that a ball-end carves: a sloping headstock, the contours of a body.</summary>
     public ImmutableArray<CarvedZone> CarvedZones { get; init; } = [];
     public ImmutableArray<ShapedEdge> Edges { get; init; } = [];
+    /// <summary>Ledges round the outline, for a binding.</summary>
+    public ImmutableArray<Ledge> Ledges { get; init; } = [];
     /// <summary>Wire ways and side bores made by hand: no program cuts them.</summary>
     public ImmutableArray<HandBore> HandBores { get; init; } = [];
     /// <summary>What is measured on the cut result.</summary>
@@ -108,6 +110,13 @@ public sealed record Slot(string Name, Point2 A, Point2 B, double Width, double 
 /// <param name="Closed">Whether the last point joins the first.</param>
 /// <param name="Form">What comes off the face, by the distance from the path.</param>
 public sealed record ShapedEdge(string Name, Side From, ImmutableArray<Point2> Path, bool Closed, EdgeForm Form);
+
+/// <summary>A ledge all round the outline: outside <paramref name="Inside"/> the part is cut down to a level floor.</summary>
+/// <param name="Name">Such as <c>front binding ledge</c>.</param>
+/// <param name="From">The face it is cut from.</param>
+/// <param name="Inside">What keeps its full height, plan: the outline moved inward. Its edge is the ledge's upright wall.</param>
+/// <param name="Floor">Height of the floor, part frame.</param>
+public sealed record Ledge(string Name, Side From, Region Inside, double Floor);
 
 /// <summary>A round bore made by hand: a wire way before the glue-up, or the jack's side bore. Part frame.</summary>
 public sealed record HandBore(string Name, PartPoint A, PartPoint B, double Diameter, string How)

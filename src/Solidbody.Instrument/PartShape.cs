@@ -40,6 +40,8 @@ public sealed class PartShape
         var column = Faces(p);
         foreach (var pocket in Part.Pockets)
             if (pocket.Region.Contains(p)) column = Cut(column, pocket, p);
+        foreach (var ledge in Part.Ledges)
+            if (!ledge.Inside.Contains(p)) column = Cut(column, ledge);
         foreach (var slot in Part.Slots) column = Cut(column, slot, p);
         foreach (var hole in Part.Holes) column = Cut(column, hole, p);
         return column.IsEmpty ? DesignColumn.Empty : column;
@@ -98,6 +100,16 @@ public sealed class PartShape
             foreach (var (from, to) in Inside(pocket.Region, y, grid, crossings))
                 for (var c = from; c < to; c++)
                     if (cells[c].Top > double.NegativeInfinity) cells[c] = Cut(cells[c], pocket, new(grid.X(c), y));
+        foreach (var ledge in Part.Ledges)
+        {
+            var done = 0;
+            foreach (var (from, to) in Inside(ledge.Inside, y, grid, crossings).Append((grid.Columns, grid.Columns)))
+            {
+                for (var c = done; c < from; c++)
+                    if (cells[c].Top > double.NegativeInfinity) cells[c] = Cut(cells[c], ledge);
+                done = to;
+            }
+        }
         foreach (var slot in Part.Slots)
         {
             var box = Box2.Around([slot.A, slot.B]).Grown(slot.Width);
@@ -161,6 +173,9 @@ public sealed class PartShape
         var floor = pocket.Floor.Z(p.X, p.Y);
         return pocket.From == Side.Front ? column.CutFromTop(floor, floor) : column.CutFromBottom(floor, floor);
     }
+
+    private static DesignColumn Cut(DesignColumn column, Ledge ledge) =>
+        ledge.From == Side.Front ? column.CutFromTop(ledge.Floor, ledge.Floor) : column.CutFromBottom(ledge.Floor, ledge.Floor);
 
     private DesignColumn Cut(DesignColumn column, Slot slot, Point2 p)
     {

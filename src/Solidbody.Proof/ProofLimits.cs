@@ -25,7 +25,7 @@ internal static class ProofLimits
     public const double TabsOfOutline = 0.1;
     /// <summary>Of the blank's thickness, what a tab may take.</summary>
     public const double TabOfThickness = 0.5;
-    /// <summary>Thickest skin under an outline that may excuse wood: more is no skin but a part half cut out (common practice, no source). Where the other side rounds its edge the skin stands above it.</summary>
+    /// <summary>Thickest skin under an outline that may excuse wood: more is no skin but a part half cut out (common practice, no source). Where the other side shapes its edge, or has a ledge there, the skin stands above it.</summary>
     public const double Skin = 2, SkinOverEdge = 12;
     /// <summary>What a coordinate may lie outside the travel by rounding.</summary>
     public const double Travel = Tolerances.Output;

@@ -115,6 +115,7 @@ public partial class WholeRangeTests
             Assert.All(part.Pockets.SelectMany(k => k.Region.Loops).SelectMany(l => l.Points), p => Assert.True(double.IsFinite(p.X + p.Y), $"{part.Name}: room {p}"));
             Assert.All(part.Holes, h => Assert.True(double.IsFinite(h.Centre.X + h.Centre.Y + h.Diameter + h.Mouth + h.Reach + h.Tip), $"{part.Name}: {h}"));
             Assert.All(part.HandBores, h => Assert.True(double.IsFinite(h.A.X + h.A.Y + h.A.Z + h.B.X + h.B.Y + h.B.Z), $"{part.Name}: {h}"));
+            Assert.All(part.Ledges.SelectMany(l => l.Inside.Loops).SelectMany(l => l.Points), p => Assert.True(double.IsFinite(p.X + p.Y), $"{part.Name}: ledge {p}"));
             Assert.All(part.Measures, m => Assert.True(double.IsFinite(m.Expected), $"{part.Name}: {m}"));
         }
     }

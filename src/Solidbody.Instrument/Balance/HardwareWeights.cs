@@ -23,6 +23,7 @@ internal static class HardwareWeights
         yield return new("bridge", w.Bridge, new(d.Scale + (d.Body.Bridge.PlateFrom + d.Body.Bridge.PlateTo) / 2, 0, 0));
         yield return Weighed.Each("pickups", w.Pickup, d.Body.Pickups.Select(p => new PartPoint(p.CentreX, 0, -p.Depth / 2)));
         yield return Weighed.Each("strap buttons", w.StrapButton, StrapButtons.Of(d.Body, body.Outline).Select(b => b.Foot));
+        foreach (var binding in BodyBinding.Of(d, body.Outline)) yield return new(binding.Name, binding.Mass, binding.Centre);
         yield return new("finish", w.Finish, bodyCentre);
         if (d.Body.Jack is { } jack && d.Body.Controls is { } near) yield return new("jack", w.Jack, new(jack.X, near.CentreY, -d.Body.Thickness / 2));
         if (d.Body.Controls is not { } c) yield break;

@@ -24,6 +24,7 @@ internal static class BodyMaker
             .. BridgeHoles.Of(d), .. body.Pickups.SelectMany(PickupRooms.Holes), .. TremoloRooms.Holes(d), .. ControlRooms.Holes(body, plan),
         ];
         var wires = WireWays.Of(d, plan, rooms, holes);
+        ImmutableArray<Ledge> ledges = [.. BindingLedges.Of(body, plan)];
         var arm = body.ArmContour is { } a ? new ArmContour(a) : null;
         var belly = body.BellyContour is { } b ? new BellyContour(b, body.Thickness) : null;
         var part = new Part
@@ -44,8 +45,9 @@ internal static class BodyMaker
             Pockets = rooms,
             Holes = holes,
             Edges = [.. BodyEdges.Of(body, plan, joint)],
+            Ledges = ledges,
             HandBores = [.. wires.Bores, .. JackBore.PlatePilots(body, plan), .. TremoloRooms.ClawPilots(d), .. StrapButtons.Pilots(body, plan)],
-            Measures = BodyMeasures.Of(d, plan, rooms, holes),
+            Measures = BodyMeasures.Of(d, plan, rooms, holes, ledges),
             TabPlaces = seen.TabPlaces,
         };
         return (part with { Measures = [.. part.Measures, .. EdgeMeasures.Of(part)] }, wires.Findings);

@@ -11,7 +11,7 @@ internal static class BodyMeasures
     /// <summary>How far from its ends a sloping pocket's depth is taken, mm.</summary>
     private const double FromPocketEnds = 6;
 
-    public static ImmutableArray<Measure> Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes) =>
+    public static ImmutableArray<Measure> Of(InstrumentDefinition d, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes, ImmutableArray<Ledge> ledges) =>
     [
         .. d.Neck.Joint == JointKind.Through ? [] : Pocket(d),
         .. d.Body.Pickups.SelectMany(p => Pickup(p, rooms.First(r => r.Name == p.Name))),
@@ -19,6 +19,7 @@ internal static class BodyMeasures
         .. Controls(d.Body, rooms, holes),
         .. Springs(d),
         .. Outside(d.Body, plan, rooms, holes),
+        .. ledges.SelectMany(l => Binding(d.Body, plan, l, rooms, holes)),
     ];
 
     private static IEnumerable<Measure> Pocket(InstrumentDefinition d)
@@ -98,9 +99,7 @@ internal static class BodyMeasures
     private static IEnumerable<Measure> Outside(BodyDefinition body, Region plan, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes)
     {
         var (box, z) = (plan.Bounds, -body.Thickness / 2);
-        bool IsClear(Point2 a, Point2 b) =>
-            !rooms.Any(r => Reaches(r.From, r.Floor.Z(a.X, a.Y), z) && Comes(r.Region, a, b))
-            && !holes.Any(h => Reaches(h.From, h.Tip, z) && Segments.Distance(h.Centre, a, b) < h.Diameter / 2 + 1);
+        bool IsClear(Point2 a, Point2 b) => MeetsWoodOnly(rooms, holes, a, b, z);
         // From the waist outward: the first line across, and the first along, that meets wood only.
         foreach (var x in Outward(box.X0 + 0.25 * box.Width, box.X1 - 0.1 * box.Width, box.X0 + 0.5 * box.Width))
         {
@@ -118,6 +117,26 @@ internal static class BodyMeasures
             break;
         }
     }
+
+    /// <summary>A ledge's depth in its middle, and the width it leaves, halfway down.</summary>
+    private static IEnumerable<Measure> Binding(BodyDefinition body, Region plan, Ledge ledge, ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes)
+    {
+        var (box, face) = (plan.Bounds, ledge.From == Side.Front ? 0 : -body.Thickness);
+        var z = (face + ledge.Floor) / 2;
+        foreach (var x in Outward(box.X0 + 0.25 * box.Width, box.X1 - 0.1 * box.Width, box.X0 + 0.5 * box.Width))
+        {
+            var (outer, inner) = (Segments.CrossingsAtX(plan.Loops[0], x), Segments.CrossingsAtX(ledge.Inside.Loops[0], x));
+            if (outer.Count != 2 || inner.Count != 2 || !MeetsWoodOnly(rooms, holes, new(x, outer[0]), new(x, outer[1]), z)) continue;
+            var on = new Point2(x, (outer[1] + inner[1]) / 2);
+            yield return new($"{ledge.Name} depth at x {Math.Round(x)}", Math.Abs(ledge.Floor - face), Take.Tolerance, ledge.From == Side.Front ? new Caliper.DepthFromTop(on, face) : new Caliper.DepthFromBottom(on, face));
+            yield return new($"body width inside the {ledge.Name} at x {Math.Round(x)}", inner[1] - inner[0], Take.Tolerance, new Caliper.Outside(new(x, (inner[0] + inner[1]) / 2), Take.AlongY, z, inner[1] - inner[0]));
+            break;
+        }
+    }
+
+    private static bool MeetsWoodOnly(ImmutableArray<Pocket> rooms, ImmutableArray<Hole> holes, Point2 a, Point2 b, double z) =>
+        !rooms.Any(r => Reaches(r.From, r.Floor.Z(a.X, a.Y), z) && Comes(r.Region, a, b))
+        && !holes.Any(h => Reaches(h.From, h.Tip, z) && Segments.Distance(h.Centre, a, b) < h.Diameter / 2 + 1);
 
     /// <summary>Whether the line from a to b comes within 1 mm of a region: steps as long as the way to it is free.</summary>
     private static bool Comes(Region region, Point2 a, Point2 b)

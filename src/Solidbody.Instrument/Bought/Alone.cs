@@ -21,13 +21,13 @@ internal sealed record Alone(ImmutableArray<Part> Parts, Figures Figures, Immuta
     {
         var (body, wires) = BodyMaker.Make(d, plan);
         var (figures, playing) = Shared(d, [body]);
-        figures = figures with { BodyWalls = WallFinder.Of(body), Covers = CoverChecks.Plates(d, body), Reach = Reach.Of(d, body, null) };
+        figures = figures with { BodyWalls = WallFinder.Of(body), Covers = CoverChecks.Plates(d, body), Bindings = BodyBinding.Of(d, body.Outline), Reach = Reach.Of(d, body, null) };
         return new([body], figures,
         [
             // The bought board as measured: nobody makes it, but strings run over it and pickups lie before it.
             .. BoughtNeckChecks.Fit(d, bought), .. StringChecks.Of(d), .. OverhangChecks.Of(d, FretboardMaker.Make(d)),
             .. PocketChecks.Of(d, body), .. BodyChecks.Of(d, body), .. wires,
-            .. WallChecks.Of(d, body, figures.BodyWalls), .. CoverChecks.Of(d, figures.Covers), .. ReachChecks.Of(figures.Reach), .. playing,
+            .. WallChecks.Of(d, body, figures.BodyWalls), .. CoverChecks.Of(d, figures.Covers), .. BindingChecks.Of(d, body, figures.Bindings), .. ReachChecks.Of(figures.Reach), .. playing,
         ]);
     }
 

@@ -10,7 +10,7 @@ internal static class ContourChecks
     private const double Step = 6;
 
     /// <summary>Less than this off a face is nothing a plate or a rim would show, mm.</summary>
-    private const double Nothing = 0.05;
+    internal const double Nothing = 0.05;
 
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body)
     {
@@ -34,7 +34,7 @@ internal static class ContourChecks
         }
     }
 
-    private static IEnumerable<(string Name, Side Side, Func<Point2, double> Removed)> Removals(Part body)
+    internal static IEnumerable<(string Name, Side Side, Func<Point2, double> Removed)> Removals(Part body)
     {
         if (body.Front is ArmContour arm) yield return ("arm contour", Side.Front, arm.Removed);
         if (body.Back is BellyContour belly) yield return ("belly contour", Side.Back, belly.Removed);

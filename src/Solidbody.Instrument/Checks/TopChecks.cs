@@ -8,7 +8,7 @@ namespace Solidbody.Instrument.Checks;
 internal static class TopChecks
 {
     public static IEnumerable<Finding> Of(BodyDefinition definition, Part body) => definition.Top is not { } top ? [] :
-        [.. Rooms(top, body), .. BridgeScrews(top, body), .. Contour(top, body), .. Edge(definition, top, body)];
+        [.. Rooms(top, body), .. Ledges(top, body), .. BridgeScrews(top, body), .. Contour(top, body), .. Edge(definition, top, body)];
 
     private static IEnumerable<Finding> Rooms(TopDefinition top, Part body)
     {
@@ -23,6 +23,14 @@ internal static class TopChecks
             else if (room.From == Side.Back && left <= -Limits.GlueLine) yield return TopFindings.TopAlone(room.Name, -floor);
         }
     }
+
+    /// <summary>A binding that ends on the glue line or below hides it: only what of the top is left under its ledge can be too thin.</summary>
+    private static IEnumerable<Finding> Ledges(TopDefinition top, Part body) =>
+        from ledge in body.Ledges
+        where ledge.From == Side.Front
+        let left = ledge.Floor - top.GluePlane
+        where left > Limits.GlueLine && left < Limits.LeftAtGlue
+        select TopFindings.Sliver(ledge.Name, left, "the top");
 
     private static IEnumerable<Finding> BridgeScrews(TopDefinition top, Part body) =>
         from hole in body.Holes

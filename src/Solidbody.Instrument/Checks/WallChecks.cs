@@ -8,11 +8,12 @@ namespace Solidbody.Instrument.Checks;
 /// <summary>Which of the body's walls are too thin.</summary>
 internal static class WallChecks
 {
-    private enum Kind { Room, Hole, CoverScrew, Bore, WireWay, StrapScrew }
+    private enum Kind { Ledge, Room, Hole, CoverScrew, Bore, WireWay, StrapScrew }
 
     public static IEnumerable<Finding> Of(InstrumentDefinition d, Part body, ImmutableArray<Wall> walls)
     {
         var kinds = new Dictionary<string, Kind>();
+        foreach (var ledge in body.Ledges) kinds[ledge.Name] = Kind.Ledge;
         foreach (var room in body.Pockets) kinds[room.Name] = Kind.Room;
         foreach (var hole in body.Holes) kinds[hole.Name] = hole.From == Side.Back && hole.Into is RoomNames.CoverLedge or RoomNames.SpringLedge ? Kind.CoverScrew : Kind.Hole;
         foreach (var bore in body.HandBores) kinds[bore.Name] = bore.ForWires ? Kind.WireWay : Kind.Bore;
@@ -29,6 +30,8 @@ internal static class WallChecks
         if (to > of) (w, of, to) = (w with { Of = w.To, To = w.Of }, to, of);
         return (of, to) switch
         {
+            (Kind.StrapScrew, Kind.Ledge) => w.Wood >= Limits.AroundStrapScrew ? null : BindingFindings.ThinBeside(w, Limits.AroundStrapScrew),
+            (_, Kind.Ledge) when (of == Kind.Room ? Limits.LedgeToEdge : Limits.HoleToRoom) is var least => w.Wood >= least ? null : BindingFindings.ThinBeside(w, least),
             (Kind.Room, _) => w.Wood >= Limits.BetweenRooms ? null : WallFindings.BetweenRooms(w),
             (Kind.Hole, Kind.Room) => w.Wood >= Limits.HoleToRoom ? null : WallFindings.HoleAtRoom(w, Limits.HoleToRoom),
             (Kind.CoverScrew, Kind.Room) => w.Wood >= Limits.AroundCoverScrew ? null : CoverFindings.ThinAtScrew(w),

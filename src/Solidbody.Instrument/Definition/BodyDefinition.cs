@@ -29,6 +29,8 @@ public sealed record BodyDefinition
     public ImmutableArray<StrapButtonDefinition> StrapButtons { get; init; } = [];
     public ArmContourDefinition? ArmContour { get; init; }
     public BellyContourDefinition? BellyContour { get; init; }
+    /// <summary>Null where neither edge is bound.</summary>
+    public BindingDefinition? Binding { get; init; }
     /// <summary>How the edges are shaped; null is a sharp edge.</summary>
     public required EdgeForm? FrontEdge { get; init; }
     public required EdgeForm? BackEdge { get; init; }

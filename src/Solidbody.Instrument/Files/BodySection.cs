@@ -27,6 +27,7 @@ static class BodySection
 
         var pickups = body.Tables("pickups", 0, 4, PickupSection.Defaults(family, layout), (pickup, or) => PickupSection.Read(pickup, or, layout));
         RefuseSameNames(body, pickups);
+        var binding = BindingSection.Read(body.Table("binding"));
         var tremolo = TremoloSection.Read(body.Table("tremolo"));
         var bridge = BridgeSection.Read(body.Table("bridge"), strings, tremolo is not null);
         var controls = ControlsSection.Read(body.Table("controls"), family, tail, drawn is null ? family.WidthFor(heelWidth) : family.WidthOf(drawn), pickups.Length);
@@ -50,8 +51,9 @@ static class BodySection
             BellyContour = ContourSection.ReadBelly(body.Table("belly_contour")),
             LongDrill = WireWaySection.ReadDrill(body.Table("long_drill")),
             StrapButtons = StrapButtonSection.Read(body, outline, drawn, basis.Scale, heelEnd - pocket.Length, heelWidth),
-            FrontEdge = EdgeSection.Read(body.Table("edges"), "front"),
-            BackEdge = EdgeSection.Read(body.Table("edges"), "back"),
+            Binding = binding,
+            FrontEdge = EdgeSection.Read(body.Table("edges"), "front", binding is { Front: true }),
+            BackEdge = EdgeSection.Read(body.Table("edges"), "back", binding is { Back: true }),
         };
     }
 

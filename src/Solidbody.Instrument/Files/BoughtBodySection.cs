@@ -49,6 +49,7 @@ static class BoughtBodySection
         Wood = r.Wood,
         Thickness = r.Thickness,
         Top = null,
+        Binding = null,
         Pocket = r.Pocket,
         Bridge = bridge,
         Pickups = [],

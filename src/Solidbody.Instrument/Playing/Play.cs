@@ -31,6 +31,7 @@ internal static class Play
         var figures = Figures.None with
         {
             BodyWalls = WallFinder.Of(parts[0]),
+            Bindings = BodyBinding.Of(d, parts[0].Outline),
             Covers = CoverChecks.Plates(d, parts[0]),
             Tension = strings,
             Feel = Feel.Of(strings),
@@ -53,6 +54,7 @@ internal static class Play
         };
         findings.AddRange(WallChecks.Of(d, parts[0], figures.BodyWalls));
         findings.AddRange(CoverChecks.Of(d, figures.Covers));
+        findings.AddRange(BindingChecks.Of(d, parts[0], figures.Bindings));
         findings.AddRange(TensionChecks.Of(d, strings, retunings));
         findings.AddRange(StrengthChecks.Of(d, strings, figures.Bend));
         findings.AddRange(height);

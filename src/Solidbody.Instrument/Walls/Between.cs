@@ -20,7 +20,8 @@ internal static class Between
         {
             (HoleVoid h, _) => (b.PlanGap(h.Hole.Centre, double.PositiveInfinity) - h.Hole.Diameter / 2, h.Hole.Centre),
             (_, HoleVoid h) => (a.PlanGap(h.Hole.Centre, double.PositiveInfinity) - h.Hole.Diameter / 2, h.Hole.Centre),
-            (RoomVoid r, RoomVoid s) => Nearer(Corner(r, s), Corner(s, r)),
+            (RoomVoid r, RoomVoid s) => Nearer(Corner(r.Pocket.Region, s), Corner(s.Pocket.Region, r)),
+            (RoomVoid r, LedgeVoid l) => Nearer(Corner(r.Pocket.Region, l), Corner(l.Ledge.Inside, r)),
             _ => throw new ArgumentException($"No distance is known from {a.GetType().Name} to {b.GetType().Name}."),
         };
         var height = Math.Max(b.Low - a.High, a.Low - b.High);
@@ -29,11 +30,11 @@ internal static class Between
         return (UprightVoid.Combine(gap, height), new(at.X, at.Y, z));
     }
 
-    /// <summary>The corner of one room nearest to another, or deepest in it.</summary>
-    private static (double Gap, Point2 At) Corner(RoomVoid of, RoomVoid to)
+    /// <summary>The corner of one plan nearest to another void, or deepest in it.</summary>
+    private static (double Gap, Point2 At) Corner(Region of, UprightVoid to)
     {
         (double Gap, Point2 At) best = (double.PositiveInfinity, default);
-        foreach (var p in of.Pocket.Region.Loops[0].Points)
+        foreach (var p in of.Loops[0].Points)
             if (to.PlanGap(p, WallFinder.Cutoff(best.Gap)) is var gap && gap < best.Gap) best = (gap, p);
         return best;
     }

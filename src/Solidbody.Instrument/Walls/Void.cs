@@ -46,6 +46,12 @@ internal sealed record RoomVoid(Pocket Pocket, double Low, double High, IReadOnl
     public override double PlanGap(Point2 p, double within) => Pocket.Region.SignedDistance(p, within);
 }
 
+/// <summary>A ledge round the part: everything beyond the wood it leaves.</summary>
+internal sealed record LedgeVoid(Ledge Ledge, Box2 Plan, double Low, double High) : UprightVoid(Ledge.Name, [], BoxOf(Plan, Low, High))
+{
+    public override double PlanGap(Point2 p, double within) => -Ledge.Inside.SignedDistance(p, within);
+}
+
 /// <summary>A hole square to the faces; a drill's cone counts as full diameter.</summary>
 internal sealed record HoleVoid(Hole Hole, double Low, double High, IReadOnlyList<string> Into)
     : UprightVoid(Hole.Name, Into, BoxOf(new Box2(Hole.Centre.X, Hole.Centre.Y, Hole.Centre.X, Hole.Centre.Y).Grown(Hole.Diameter / 2), Low, High))

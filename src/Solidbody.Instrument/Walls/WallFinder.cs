@@ -40,6 +40,7 @@ internal static class WallFinder
             }),
             .. part.Holes.Select(h => new HoleVoid(h, h.Through ? bottom : Math.Min(h.Mouth, h.Tip), h.Through ? top : Math.Max(h.Mouth, h.Tip), Names(h.Into))),
             .. part.HandBores.Select(b => new BoreVoid(b)),
+            .. part.Ledges.Select(l => new LedgeVoid(l, part.Outline.Bounds, l.From == Side.Front ? l.Floor : bottom, l.From == Side.Front ? top : l.Floor)),
         ];
     }
 
@@ -51,6 +52,8 @@ internal static class WallFinder
         _ when a.Into.Contains(b.Name) || b.Into.Contains(a.Name) => true,
         (HoleVoid h, HoleVoid g) => h.Hole.Centre.DistanceTo(g.Hole.Centre) < Tolerances.Geometry,
         (RoomVoid r, RoomVoid s) => Root(part, r.Pocket) == Root(part, s.Pocket),
+        // A room that runs out of the outline cuts through the ledge; two ledges lie over each other.
+        (RoomVoid { Pocket.IsOpenAtSide: true }, LedgeVoid) or (LedgeVoid, LedgeVoid) => true,
         // Wires may pass through a room, and meet other wires.
         (BoreVoid { Bore.ForWires: true }, BoreVoid { Bore.ForWires: true } or RoomVoid) => true,
         (RoomVoid, BoreVoid { Bore.ForWires: true }) => true,

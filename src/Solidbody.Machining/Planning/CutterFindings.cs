@@ -68,6 +68,11 @@ internal static class CutterFindings
         Say($"add a cutter with flutes of {Math.Ceiling(10 * depth) / 10:0.0} mm, or one with a shank or neck of at most {cutter.Diameter - PlanPractice.ShankRelief:0.##} mm"))
     { Title = "The shank rubs along the wall above the flutes" };
 
+    public static Finding TooWideAround(string place, double widest, IReadOnlyList<Cutter> flat) => Stop("CUTTER-10", place,
+        flat.Count == 0 ? "no flat cutter on the rack" : Say($"thinnest flat cutter {flat.Min(c => c.Diameter):0.##} mm"),
+        Say($"at most {widest:0.0} mm, for the hollows of waist and cutaways"),
+        Say($"add a flat cutter of {widest:0.0} mm or less, or make the outline's hollows rounder"), "Every flat cutter is too wide for this ledge");
+
     private static Finding Stop(string code, string place, string figure, string limit, string remedy, string title) =>
         new(code, Severity.Stops, place, figure, limit, Rack, remedy) { Title = title };
 

@@ -33,6 +33,8 @@ internal static class PlanPractice
     public const double RoughLeave = 0.3;
     /// <summary>Least diameter, over the widest cutter's, for roughing a face: what a pass takes goes with its square.</summary>
     public const double NearlyAsWide = 0.75;
+    /// <summary>From one lap round a ledge to the next, a share of the cutter's diameter.</summary>
+    public const double LedgeStepOver = 0.8;
     /// <summary>Left on a floor for its own pass, where something will rest on it.</summary>
     public const double FloorLeave = 0.2;
     /// <summary>Left on a carved face for the ball-end.</summary>

@@ -77,6 +77,18 @@ internal static class RegionFit
         return fits;
     }
 
+    /// <summary>Greatest cutter diameter that reaches all of an outline from outside, within 0.1 mm; 0 when none of 0.2 mm does.</summary>
+    public static double WidestAround(Region outline)
+    {
+        var (fits, fails) = (0.0, Math.Min(outline.Bounds.Width, outline.Bounds.Height));
+        while (fails - fits > 0.1)
+        {
+            var middle = (fits + fails) / 2;
+            if (Around(outline, middle / 2)) fits = middle; else fails = middle;
+        }
+        return fits;
+    }
+
     /// <summary>A room that runs out of the outline, widened in the waste so that a cutter can come and go there; a closed room as it is.</summary>
     /// <param name="room">The room.</param>
     /// <param name="outline">The part's outline.</param>

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Solidbody.Geometry;
 using Solidbody.Instrument;
+using Solidbody.Instrument.Bodies;
+using Solidbody.Materials;
 using Solidbody.Programs;
 using Solidbody.Shop;
 
@@ -91,6 +93,9 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
             yield return Say($"Bore the {bore.Name}, {bore.Diameter:0.#} mm: {bore.How}.");
         if (part.Name == "neck") yield return "Sand the carved back along the grain until the ridges are gone.";
         if (part.Name == "fretboard") yield return "Sand the playing face along with a block of its radius; glue the board to the neck with a caul, 24 hours in clamps.";
+        if (part.Name == "body")
+            foreach (var strip in BodyBinding.Of(definition, part.Outline))
+                yield return Say($"Glue the {strip.Name} into its ledge, {BindingStrip.Of(strip.Definition.Kind).Name} {strip.Definition.Thickness:0.##} × {strip.Definition.Height:0.##} mm, {strip.Bought:0} mm bought for {strip.Round:0} mm round: from one wall of the neck pocket's mouth to the other, taped down from the tightest bend outward; after 24 hours scrape it flush.");
         if (part.Name == "body") yield return "Sand 120 to 320.";
     }
 
@@ -112,7 +117,7 @@ internal sealed class SheetWords(Part part, InstrumentDefinition definition, Sho
 
     private bool IsThereNow(Measure measure)
     {
-        var features = part.Pockets.Select(p => (p.Name, p.From)).Concat(part.Holes.Select(h => (h.Name, h.From)))
+        var features = part.Pockets.Select(p => (p.Name, p.From)).Concat(part.Holes.Select(h => (h.Name, h.From))).Concat(part.Ledges.Select(l => (l.Name, l.From)))
             .Where(f => measure.Name.Contains(f.Name, StringComparison.Ordinal)).ToList();
         if (features.Count == 0) return Last;
         var side = features.MaxBy(f => f.Name.Length).From;

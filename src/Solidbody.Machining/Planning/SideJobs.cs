@@ -70,6 +70,7 @@ internal sealed class SideJobs
         }
         foreach (var pocket in Nested(Part.Pockets.Where(p => p.From == laid.Up))) AddPocket(pocket);
         foreach (var holes in Part.Holes.Where(h => h.From == laid.Up).GroupBy(h => (Family(h.Name), h.Diameter))) AddHoles(holes.Key.Item1, [.. holes]);
+        foreach (var ledge in Part.Ledges.Where(l => l.From == laid.Up)) AddLedge(ledge);
         foreach (var edge in Part.Edges.Where(e => e.From == laid.Up)) AddEdge(edge);
         if (laid.Up == Side.Front && !Part.Slots.IsEmpty) AddSlots();
     }
@@ -327,6 +328,41 @@ internal sealed class SideJobs
         var below = ball.Radius * (edge.Form is EdgeForm.Chamfered(_, var angle) ? 1 - Math.Cos(angle) : 1);
         followed.AddRange(stretches.Select(s => (s.Divided(), below)));
         Add(name, Stage.Edges, [ball], (_, _) => [new("", new Work.FollowEdge(stretches, edge.Form, face, laid.Top, PlanPractice.Scallop))]);
+    }
+
+    /// <summary>Laps round the ledge's wall from its outer rim inward, then one along the wall, climbing. The waste beyond the outline goes with it.</summary>
+    private void AddLedge(Ledge ledge)
+    {
+        var (inside, floor) = (laid.Region(ledge.Inside), laid.Z(ledge.Floor));
+        var depth = laid.Top - floor;
+        var fitting = rack.Flat.Where(c => RegionFit.Around(inside, c.Radius)).ToList();
+        var reaching = fitting.Where(c => CutterRack.Reaches(c, depth, depth)).ToList();
+        if (reaching.Count == 0)
+        {
+            findings.Add(fitting.Count == 0
+                ? CutterFindings.TooWideAround(Place(ledge.Name), RegionFit.WidestAround(inside), rack.Flat)
+                : CutterFindings.TooShort(Place(ledge.Name), depth, depth + PlanPractice.ColletRoom, fitting));
+            return;
+        }
+        var cutters = CutterRack.NotMuchThinner(CutterRack.FlutesFirst(reaching, depth));
+        var width = laid.Outline.Loops.SelectMany(l => l.Points).Max(p => inside.SignedDistance(p));
+        var loops = inside.Loops.Where(l => l.SignedArea > 0).ToImmutableArray();
+        foreach (var cutter in cutters)
+        {
+            var furthest = RoughLeaves(width, cutter)[0];
+            Sweep = Math.Max(Sweep, furthest + cutter.Diameter);
+            Reach = Math.Max(Reach, furthest + cutter.Radius);
+        }
+        Add(ledge.Name, Stage.Edges, cutters, (cutter, _) => loops.SelectMany(loop => RoughLeaves(width, cutter)
+            .Select(leave => new Job.Step("rough", new Work.Outline(loop, laid.Top, floor, leave, [])))
+            .Append(new("finish", new Work.FinishOutline(loop, laid.Top, floor, [], OutlineWay.Climb), new Bite(depth, PlanPractice.RoughLeave)))));
+    }
+
+    /// <summary>What each roughing lap leaves on the wall of a ledge so wide, the outermost first.</summary>
+    private static ImmutableArray<double> RoughLeaves(double width, Cutter cutter)
+    {
+        var laps = 1 + (int)Math.Max(0, Math.Ceiling((width - PlanPractice.RoughLeave - cutter.Diameter) / (PlanPractice.LedgeStepOver * cutter.Diameter)));
+        return [.. Enumerable.Range(0, laps).Reverse().Select(i => PlanPractice.RoughLeave + i * PlanPractice.LedgeStepOver * cutter.Diameter)];
     }
 
     private void AddSlots()

@@ -11,7 +11,7 @@ internal static class SkinPlanner
     /// <summary>Distance between places asked, mm.</summary>
     private const double Spacing = 2;
 
-    /// <summary>Heights between which the skin stands, laid frame: on the bed, on what the other side's outline cut has left, or above an edge rounded or dropped there along most of the outline.</summary>
+    /// <summary>Heights between which the skin stands, laid frame: on the bed, on what the other side's outline cut has left, or above an edge shaped, bound or dropped there along most of the outline.</summary>
     /// <param name="laid">The part as it lies when the outline is cut.</param>
     /// <param name="cutFromBelow">How deep the other side's outline cut already is, mm.</param>
     /// <param name="thickness">mm.</param>

@@ -70,6 +70,7 @@ internal static class TabPlanner
         }
         foreach (var flat in part.Flats.Where(f => f.From == down && f.Region.SignedDistance(laid.Point(at)) < PlanPractice.TabThickness))
             under = Math.Max(under, laid.Z(flat.Z));
+        foreach (var ledge in part.Ledges.Where(l => l.From == down)) under = Math.Max(under, laid.Z(ledge.Floor));
         foreach (var edge in part.Edges.Where(e => e.From == down && e.Path.Any(q => laid.Point(q).DistanceTo(at) < 2 * e.Form.Width + PlanPractice.TabLengthThick)))
             under = Math.Max(under, carved + edge.Form.Height + belowEdge(laid.Point(at), PlanPractice.TabLengthThick));
         return under;

@@ -43,6 +43,7 @@ internal sealed class CrossSection
         Holes = [.. part.Holes.Where(h => cut.Contains(h.From))],
         Flats = [.. part.Flats.Where(f => cut.Contains(f.From))],
         Slots = cut.Contains(Side.Front) ? part.Slots : [],
+        Ledges = [.. part.Ledges.Where(l => cut.Contains(l.From))],
         Edges = [.. part.Edges.Where(e => cut.Contains(e.From))],
     };
 

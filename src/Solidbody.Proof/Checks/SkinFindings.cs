@@ -22,12 +22,19 @@ internal static class SkinFindings
         var listed = setUps.Where(s => s.Skin is not null).ToArray();
         if (listed.Length == 0) return (null, []);
         var (setUp, skin) = (listed[0], listed[0].Skin!);
-        var most = ProofLimits.Skin + part.Edges.Where(e => e.From != setUp.Placement.Up).Select(e => e.Form.Height).DefaultIfEmpty(0).Max();
+        var most = ProofLimits.Skin + TakenBelow(part, setUp.Placement.Up).DefaultIfEmpty(0).Max();
         if (listed.Length > 1) return (null, [ProofFindings.TabTooMuch(part.Name, $"{listed.Length} skins", "one skin a part")]);
         return skin.Z1 - skin.Z0 > Math.Min(most, ProofLimits.SkinOverEdge)
             ? (null, [ProofFindings.TabTooMuch($"{setUp.Title}, skin", Show(skin.Z1 - skin.Z0), $"at most {Show(Math.Min(most, ProofLimits.SkinOverEdge))} thick")])
             : (skin, []);
     }
+
+    /// <summary>How far up the side the shaped edges and ledges of the face that lies down reach, mm.</summary>
+    private static IEnumerable<double> TakenBelow(Part part, Side up) =>
+    [
+        .. part.Edges.Where(e => e.From != up).Select(e => e.Form.Height),
+        .. part.Ledges.Where(l => l.From != up).Select(l => l.From == Side.Front ? part.Bounds.Z1 - l.Floor : l.Floor - part.Bounds.Z0),
+    ];
 
     /// <summary>A skin of which too little stands.</summary>
     public static IEnumerable<Finding> Missing(Part part, Skin? skin, ColumnField field)

@@ -33,6 +33,8 @@ internal sealed class PlaceNamer(Part part)
             if (flat.From == side) Offer(flat.Name, flat.Region.SignedDistance(p, Near), flat.Region.Area);
         foreach (var zone in part.CarvedZones)
             if (zone.From == side) Offer(zone.Name, zone.Region.SignedDistance(p, Near), zone.Region.Area);
+        foreach (var ledge in part.Ledges)
+            if (ledge.From == side) Offer(ledge.Name, Math.Abs(ledge.Inside.SignedDistance(p, Near)), 0);
         Offer("outline", Math.Abs(part.Outline.SignedDistance(p, Near)), 0);
         return name;
     }

@@ -20,6 +20,7 @@ public sealed class EveryExampleTests
         { "school-short-bass.toml", School },
         { "school-bass.toml", Town },
         { "school-drawn.toml", School },
+        { "school-bound.toml", School },
         { "school-bought-neck.toml", School },
         { "school-bought-body.toml", School },
     };

@@ -3,7 +3,7 @@ namespace Solidbody.App.Tests.WholeJob;
 /// <summary>The example cut out of its blanks the other ways a shop may ask for.</summary>
 public sealed class OutlineHabitsTests
 {
-    private static Job Of(string outline) => Job.Of(Job.ExampleText("school-six.toml"), Job.ExampleText("school-shop.toml") + "\n[outline]\n" + outline, Job.Coarse);
+    private static Job Of(string outline, string example = "school-six.toml") => Job.Of(Job.ExampleText(example), Job.ExampleText("school-shop.toml") + "\n[outline]\n" + outline, Job.Coarse);
 
     [Fact]
     public void Divided_with_the_grain_and_on_thicker_tabs_it_is_proved()
@@ -26,6 +26,14 @@ public sealed class OutlineHabitsTests
         var told = job.Made.SetUps.Where(s => s.Part == "fretboard").Select(s => s with { Skin = new(s.Skin!.Z1, s.Skin.Z1 + 1) });
         Assert.Contains(job.ProveAgain("fretboard", s => told.Single(t => t.Name == s.Name)).Findings, f => f.Code == "PROOF-26");
         Proved(without);
+    }
+
+    [Fact] // The bound front lies down, its ledge 6 mm deep, when the outline is cut.
+    public void On_a_skin_over_a_bindings_ledge_it_is_proved()
+    {
+        var job = Of("hold = \"skin\"\nskin = 0.6\n", "school-bound.toml");
+        Proved(job);
+        Assert.Equal(-6.6, job.Made.SetUps.Single(s => s.Part == "body" && s.Skin is not null).Skin!.Z0, 1e-9);
     }
 
     [Fact]

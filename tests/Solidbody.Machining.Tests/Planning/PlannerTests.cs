@@ -111,6 +111,53 @@ public class PlannerTests
         Assert.Contains(plan.Findings, f => f.Code == "FEED-03" && f.Figure.Contains("black-walnut", StringComparison.Ordinal));
     }
 
+    /// <summary>The sample with a ledge round its body's front, so wide and 5 mm deep, in place of the rounded edge.</summary>
+    private static Design Ledged(double width)
+    {
+        Part Cut(Part p) => p.Name != "body" ? p : p with { Edges = [.. p.Edges.Where(e => e.From != Side.Front)], Ledges = [new("front binding ledge", Side.Front, Offsets.Of(p.Outline, -width)[0], p.Bounds.Z1 - 5)] };
+        return SampleParts.Design with { Parts = [.. SampleParts.Design.Parts.Select(Cut)] };
+    }
+
+    [Fact]
+    public void A_ledge_is_cut_round_its_wall_after_the_rooms_with_the_widest_flat_cutter()
+    {
+        var operations = Planner.Plan(Ledged(2), Samples.Shop).SetUps.Single(s => s.SetUp.Name == "body-front").Operations.ToList();
+        var ledge = operations.Where(o => o.Name.StartsWith("front binding ledge", StringComparison.Ordinal)).ToList();
+        Assert.Equal(["front binding ledge, rough", "front binding ledge, finish"], ledge.Select(o => o.Name));
+        Assert.All(ledge, o => Assert.True(o.Stage == Stage.Edges && o.Cutter.IsFlat));
+        var (rough, finish) = (Assert.IsType<Work.Outline>(ledge[0].Work), Assert.IsType<Work.FinishOutline>(ledge[1].Work));
+        Assert.Equal((0.3, 5, 5), (rough.Leave, rough.Top - rough.Bottom, finish.Top - finish.Bottom));
+        Assert.True(operations.FindIndex(o => o.Stage == Stage.Rooms) < operations.IndexOf(ledge[0]));
+    }
+
+    [Fact]
+    public void A_ledge_wider_than_the_cutter_is_cut_in_laps()
+    {
+        var thin = Samples.Shop with { Cutters = [.. Samples.Shop.Cutters.Where(c => !c.IsFlat || c.Diameter < 7)] };
+        var widest = thin.Cutters.Where(c => c.IsFlat).Max(c => c.Diameter);
+        var laps = Planner.Plan(Ledged(10), thin).SetUps.Single(s => s.SetUp.Name == "body-front").Operations.Where(o => o.Name.StartsWith("front binding ledge", StringComparison.Ordinal)).Select(o => o.Work).OfType<Work.Outline>().Select(w => w.Leave).ToList();
+        Assert.Equal(laps.OrderDescending(), laps);
+        Assert.True(laps[0] + widest >= 10 && laps.Zip(laps.Skip(1)).All(l => l.First - l.Second < widest));
+    }
+
+    [Fact]
+    public void A_skin_stands_on_a_ledge_of_the_face_that_lies_down()
+    {
+        var plan = Planner.Plan(Ledged(2), Samples.Shop with { Outline = new(Hold: OutlineHold.Skin, Skin: 0.6) });
+        var skin = plan.SetUps.Single(s => s.SetUp.Name == "body-back").SetUp.Skin!;
+        Assert.Equal(-5.6, skin.Z0, 1e-9);
+        Assert.Equal(0, skin.Z1, 1e-9);
+    }
+
+    [Fact]
+    public void A_ledge_with_a_hollow_no_cutter_enters_is_refused()
+    {
+        Part Hollow(Part p) => p.Name != "body" ? p : p with { Ledges = [new("front binding ledge", Side.Front, Offsets.Difference(Offsets.Of(p.Outline, -2)[0], new(Shapes.Capsule(p.Bounds.Plan.Centre, new(p.Bounds.X1, p.Bounds.Plan.Centre.Y), 0.5)))[0], p.Bounds.Z1 - 5)] };
+        var plan = Planner.Plan(SampleParts.Design with { Parts = [.. SampleParts.Design.Parts.Select(Hollow)] }, Samples.Shop);
+        Assert.DoesNotContain(Planner.Plan(Ledged(2), Samples.Shop).Findings, f => f.Code == "CUTTER-10");
+        Assert.Equal(Severity.Stops, Assert.Single(plan.Findings, f => f.Code == "CUTTER-10").Severity);
+    }
+
     [Fact]
     public void A_room_inside_a_ledge_starts_on_the_ledges_floor()
     {

@@ -1,5 +1,6 @@
 using Solidbody.Instrument;
 using Solidbody.Instrument.Balance;
+using Solidbody.Materials;
 
 namespace Solidbody.App.Terminal.Tables;
 
@@ -46,6 +47,8 @@ internal static class WoodTables
         string Volume(double mm3) => words.IsInches ? FigureWords.Number(mm3 / Instrument.Buying.WoodBill.BoardFoot, 2) : FigureWords.Litres(mm3);
         foreach (var l in bill.Lines)
             table.Add(l.Part, l.Wood, $"{l.Pieces} of {words.Coarse(l.Length)}×{words.Coarse(l.Width)}×{words.Coarse(l.Thickness)}", Volume(l.Bought), $"{FigureWords.Percent(l.WasteShare)} %", FigureWords.Number(l.Cost, 2));
+        foreach (var strip in design.Figures.Bindings)
+            table.Add(strip.Name, BindingStrip.Of(strip.Definition.Kind).Name, $"1 of {words.Coarse(strip.Bought)}×{words.Coarse(strip.Definition.Height)}×{words.Coarse(strip.Definition.Thickness)}", "", "", "");
         table.Add("together", "", "", Volume(bill.Bought), $"{FigureWords.Percent(bill.WasteShare)} %", FigureWords.Number(bill.Cost, 2));
         return table;
     }
