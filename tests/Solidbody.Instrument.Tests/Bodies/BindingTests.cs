@@ -119,7 +119,8 @@ public class BindingTests
 
     [Theory, MemberData(nameof(Forms))]
     public void A_bound_edge_that_is_shaped_is_refused(EdgeForm form) => Fires.OnlyWhenSpoilt("BINDING-01", Front(b => b with { BackEdge = form }), Front(b => b with { FrontEdge = form }));
-    [Fact] public void A_contour_across_a_bound_edge_is_refused()
+    [Fact]
+    public void A_contour_across_a_bound_edge_is_refused()
     {
         var arm = new ArmContourDefinition(655, -98, double.DegreesToRadians(-66), double.DegreesToRadians(14), 18, 900);
         InstrumentDefinition Contoured(BindingDefinition binding) => With(binding) with { Body = With(binding).Body with { ArmContour = arm } };
@@ -143,7 +144,8 @@ public class BindingTests
     public void A_ledge_and_the_other_sides_edge_that_leave_no_side_are_found() =>
         Fires.OnlyWhenSpoilt("BINDING-07", Front(b => b with { BackEdge = new EdgeForm.Chamfered(20, Math.PI / 4) }), Front(b => b with { BackEdge = new EdgeForm.Chamfered(20, Math.PI / 3) }));
 
-    [Fact] public void A_ledge_that_leaves_a_skin_of_the_top_is_found()
+    [Fact]
+    public void A_ledge_that_leaves_a_skin_of_the_top_is_found()
     {
         InstrumentDefinition Capped(double thickness) => Bound with { Body = Bound.Body with { Top = new("sugar-maple", thickness, Grain.Flat, 2) } };
         var found = Fires.OnlyWhenSpoilt("TOP-01", Capped(4), Capped(6.5));
