@@ -19,6 +19,8 @@ public static class ProfileCutting
     private const int LeadSteps = 8;
     /// <summary>A tab's ends rise and fall so steeply, radians: a foot without a sharp corner does not crack, and is soon trimmed; common practice, no source.</summary>
     private const double TabFlank = Math.PI / 4;
+    /// <summary>No longer than this, mm: what stands beside a tab is trimmed with it.</summary>
+    private const double LongestFlank = 4;
     /// <summary>What two ends of finishing passes overlap, mm.</summary>
     private const double Overlap = 1;
 
@@ -142,19 +144,22 @@ public static class ProfileCutting
                 var (from, to) = (Math.Max(tab.From, a), Math.Min(tab.To, b));
                 if (Z(to) >= tab.Top) continue;
                 var over = Math.Max(tab.Top, Z(from));
-                var foot = Math.Max(a, from - (over - Z(from)) / Math.Tan(TabFlank));
+                var foot = Math.Max(a, from - Flank(over - Z(from)));
                 if (foot > a) path.Follow(line, a, foot, Z(foot));
                 if (from > a) path.Follow(line, foot, from, over);
                 path.Line(path.At with { Z = over });
                 path.Follow(line, from, to, over);
                 a = to;
                 if (to < tab.To) continue;
-                var down = to + (over - Z(to)) / Math.Tan(TabFlank);
+                var down = to + Flank(over - Z(to));
                 if (s.Cutter.Plunges && down < b && !TabsBetween(to + Tolerances.Output, down).Any()) path.Follow(line, to, a = down, Z(down));
                 else Sink(to, Math.Min(over, Math.Max(cleared, Z(to))), Z(to));
             }
             if (b > a) path.Follow(line, a, b, zb);
         }
+
+        /// <summary>How long a tab's sloping end is; a tab that stands high over air below has steep ends, not long ones.</summary>
+        private static double Flank(double rise) => Math.Min(rise / Math.Tan(TabFlank), LongestFlank);
 
         /// <summary>Down beside a tab: through the room already cut at once, into wood on a zigzag ramp.</summary>
         private void Sink(double station, double cleared, double z)

@@ -27,7 +27,7 @@ public sealed record FigureTable(string Name, string Title, string Missing, Func
         new("movement", "Widths from the driest to the wettest air", "not worked out.", WoodTables.Movement),
         new("mass", "What it weighs, and where", "not worked out: the density of a wood is missing.", WoodTables.Mass),
         new("balance", "Let go on the strap: angle of rest and of hold, force at the nut", "not worked out: it takes every wood's density and two strap buttons.", WoodTables.Balance),
-        new("core", "A through-neck's core and wings: blanks without waste, glue faces", "the neck does not go through the body.", BodyTables.Core),
+        new("core", "Core and wings: blanks, glue faces", "the neck ends in the body.", BodyTables.Core),
         new("wood", "Wood to buy, rough", "not worked out.", WoodTables.Bill),
     ];
 }
