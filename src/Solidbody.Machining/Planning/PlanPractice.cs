@@ -49,6 +49,8 @@ internal static class PlanPractice
     public const double SteepestFloor = 2 * Math.PI / 180;
     /// <summary>How far through-cuts go into the spoilboard, within the shop's allowance.</summary>
     public const double Overshoot = 0.2;
+    /// <summary>Over the board a blind slot begins this high: ridges between passes stand there, 0.035 mm where passes end aslant.</summary>
+    public const double OverRidge = 0.06;
     /// <summary>A finishing pass more over the walls of a fit.</summary>
     public const int SpringPasses = 1;
     /// <summary>How far two half outlines, one from each side, overlap.</summary>

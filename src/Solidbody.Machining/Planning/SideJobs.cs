@@ -389,7 +389,7 @@ internal sealed class SideJobs
     private double WoodPastEdge(Point2 end, Point2 other)
     {
         var here = laid.Face.Z(end.X, end.Y);
-        if (laid.Outline.Contains(end)) return 0;
+        if (laid.Outline.Contains(end)) return PlanPractice.OverRidge;
         if (surfacing is not { } ball) return Math.Max(0, laid.Top - here);
         var (outside, inside) = (0.0, 0.5);   // along the slot; its middle lies on the board
         while (inside - outside > 1e-6)

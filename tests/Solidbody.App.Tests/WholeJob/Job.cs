@@ -60,7 +60,7 @@ internal sealed record Job(SourceFiles Files, ShopDefinition Shop, WorkedOut Wor
     public (SetUp SetUp, ProgramEntry Entry, ReadProgram Read) ProgramWith(string setUp, string operation)
     {
         var own = Made.SetUps.Single(s => s.Name == setUp);
-        var entry = own.Programs.First(p => p.Operations.Any(o => o.Name.Contains(operation, StringComparison.Ordinal)));
+        var entry = own.Programs.FirstOrDefault(p => p.Operations.Any(o => o.Name == operation)) ?? own.Programs.First(p => p.Operations.Any(o => o.Name.Contains(operation, StringComparison.Ordinal)));
         return (own, entry, ProgramReader.Read(Made.Texts[entry.File], entry.File).Good);
     }
 
