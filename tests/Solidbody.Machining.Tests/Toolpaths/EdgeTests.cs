@@ -100,7 +100,7 @@ public class EdgeTests
     {
         // A bay of 4 mm radius in the edge, and a ball of 6: wood is left, none is taken.
         var bay = new Region(Shapes.Rectangle(new(0, 0), 60, 40, 5)).Loops[0];
-        var outline = Offsets.Difference(new Region(bay), new Region(Shapes.Circle(new(0, 22), 8, 0.001)))[0].Loops[0];
+        var outline = Offsets.Difference(new Region(bay), new Region(Shapes.Circle(new(0, 20), 4, 0.001)))[0].Loops[0];
         var (ball, form, region) = (Given.Ball(12), new EdgeForm.Rounded(3), new Region(outline));
         var s = Given.Settings(ball, stepDown: 2);
         var block = new TestBlock(new Box2(-14, 8, 14, 21), 0.25, Face).Cut(EdgeFollowing.Path(s, [new(outline.Points, true)], form, new LevelHeight(Face), Face, Ridge).Checked(s), ball);
