@@ -87,7 +87,30 @@ internal sealed class EngagedRoom
     }
 
     /// <summary>Whether all the cutter reaches is gone, but for ripples on the walls.</summary>
-    private bool IsClear => axis.Discs.All(d => d.Radius < SmallestDisc || cleared.Covers(d));
+    private bool IsClear => axis.Discs.All(d => d.Radius < SmallestDisc || cleared.Covers(d)) && Narrowings().All(d => cleared.Covers(d));
+
+    /// <summary>The discs at which the skeleton's branches become too narrow to go on.</summary>
+    private IEnumerable<InnerDisc> Narrowings() =>
+        from place in Enumerable.Range(0, axis.Discs.Length)
+        where axis.Discs[place].Radius >= SmallestDisc
+        from next in axis.Neighbours(place)
+        where axis.Discs[next].Radius < SmallestDisc
+        select LastWide(axis.Discs[place].Centre, axis.Discs[next].Centre);
+
+    /// <summary>The last disc that is not too small on the way from a place of the skeleton, wide enough, to one that is not.</summary>
+    private InnerDisc LastWide(Point2 from, Point2 to)
+    {
+        var last = new InnerDisc(from, -room.SignedDistance(from));
+        var (wide, narrow) = (0.0, 1.0);
+        for (var k = 0; k < Halvings; k++)
+        {
+            var centre = from + (wide + narrow) / 2 * (to - from);
+            var disc = new InnerDisc(centre, -room.SignedDistance(centre));
+            if (disc.Radius >= SmallestDisc) (last, wide) = (disc, (wide + narrow) / 2);
+            else narrow = (wide + narrow) / 2;
+        }
+        return last;
+    }
 
     /// <summary>The largest disc that will do, the first of equals; −1 for none.</summary>
     private int Largest(Func<InnerDisc, bool> does)
@@ -132,9 +155,10 @@ internal sealed class EngagedRoom
         while (open.TryPop(out var stop))
         {
             var disc = axis.Discs[stop.Place];
-            if (disc.Radius < SmallestDisc) continue;
-            if (Reach(stop, walk.Onward(stop.Place).Count == 0, strict) is not var (from, passed)) continue;
-            foreach (var onward in walk.Onward(stop.Place)) open.Push(new(onward, from, disc.Centre, passed));
+            var onward = walk.Onward(stop.Place);
+            if (disc.Radius < SmallestDisc) (disc, onward) = (LastWide(stop.Passed, disc.Centre), []);
+            if (disc.Radius < SmallestDisc || Reach(stop, disc, onward.Count == 0, strict) is not var (from, passed)) continue;
+            foreach (var place in onward) open.Push(new(place, from, disc.Centre, passed));
         }
     }
 
@@ -145,9 +169,9 @@ internal sealed class EngagedRoom
     private readonly record struct Stop(int Place, InnerDisc From, Point2 Passed, InnerDisc? Left);
 
     /// <summary>Takes what must be taken before a place, and the place's own disc if nothing lies beyond. Gives the cleared disc to go on from, and the place's own if it is left; null when no way leads there.</summary>
-    private (InnerDisc From, InnerDisc? Left)? Reach(Stop stop, bool end, bool strict)
+    private (InnerDisc From, InnerDisc? Left)? Reach(Stop stop, InnerDisc disc, bool end, bool strict)
     {
-        var (from, passed, disc) = (stop.From, stop.Passed, axis.Discs[stop.Place]);
+        var (from, passed) = (stop.From, stop.Passed);
         if (cleared.Covers(disc))
         {
             if (stop.Left is { } left && !cleared.Covers(left)) Take(left, from);

@@ -14,8 +14,6 @@ public class EngagedClearingTests
     private const double Skin = 0.3;
     /// <summary>Wood that may stand on walls for the finishing pass, mm: a ripple, as much more between the places the planner tried, and the columns.</summary>
     private const double Ripple = 0.08 + 0.08 + 0.03;
-    /// <summary>Wood that roughing may leave within reach, mm: the skin that the walls' own pass takes. On random pockets 0.25 was seen.</summary>
-    private const double Left = 0.3;
 
     private static Region Union(params Region[] parts) => Offsets.Union(parts)[0];
     private static Region Without(Region whole, Region island) => Offsets.Difference(whole, island)[0];
@@ -68,7 +66,7 @@ public class EngagedClearingTests
         {
             var p = meter.At(i);
             var away = reached.Min(r => r.SignedDistance(p)) - cutter.Radius - EngagedRoom.SmallestDisc;
-            if (away < -Left) Assert.False(meter.Wood(i), $"left at {p}, {-away} within reach");
+            if (away < -Ripple) Assert.False(meter.Wood(i), $"left at {p}, {-away} within reach");
             if (all.Min(r => r.SignedDistance(p)) - cutter.Radius > 0.03) Assert.True(meter.Wood(i), $"cut out of reach at {p}");
         }
         return true;
