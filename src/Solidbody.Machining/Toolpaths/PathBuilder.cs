@@ -45,7 +45,8 @@ internal sealed class PathBuilder(CutSettings settings)
         if (motions.Count > 0 && Extends(motions[^1], motion, out var stray) && slackUsed + stray <= StraightSlack)
         {
             slackUsed += stray;
-            motions[^1] = motion with { From = motions[^1].From };
+            var from = motions[^1].From;
+            motions[^1] = motion with { From = from, Feed = FeedFor(from.Z - to.Z, from.DistanceTo(to)) };
             At = to;
             return;
         }

@@ -24,7 +24,7 @@ internal static class PathLaws
                 continue;
             }
             Assert.InRange(m.Feed, 1e-9, s.Feed + 1e-9);
-            Assert.True((m.From.Z - m.To.Z) / m.Length * m.Feed <= s.PlungeFeed * (1 + 1e-6), $"sinks faster than the plunge feed: {m}");
+            Assert.True((m.From.Z - m.To.Z) / m.Length * m.Feed <= s.PlungeFeed + 1e-9, $"sinks faster than the plunge feed: {m}");
         }
         return path;
     }
